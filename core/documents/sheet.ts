@@ -1,0 +1,48 @@
+import type { Drawing } from '../drawings/drawing.ts';
+
+/** The sheets that the program prints. */
+export const sheetKinds = ['takeoff', 'cut-list', 'quote'] as const;
+export type SheetKind = (typeof sheetKinds)[number];
+
+export type Align = 'left' | 'right' | 'centre';
+
+export type Column = {
+  readonly title: string;
+  readonly align: Align;
+  /** Relative width; `0` fits the content. */
+  readonly share: number;
+};
+
+export type Row = {
+  readonly cells: readonly string[];
+  readonly style?: 'body' | 'group' | 'subtotal' | 'total';
+};
+
+/** A part of a sheet, in reading order. */
+export type Block =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'paragraph'; readonly text: string; readonly small?: boolean }
+  | { readonly kind: 'facts'; readonly pairs: readonly (readonly [label: string, value: string])[] }
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly Row[] }
+  /** Drawn at the largest standard scale that fits the page; the painter prints which. */
+  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly heightShare: number }
+  | { readonly kind: 'caution'; readonly text: string }
+  | { readonly kind: 'signatures'; readonly parties: readonly string[] };
+
+/** What one paper says. */
+export type Sheet = {
+  readonly kind: SheetKind;
+  readonly title: string;
+  /** Sorts by job and kind, without extension: `2026-04-30 Harlow eaves - takeoff`. */
+  readonly fileName: string;
+  readonly shop: {
+    readonly name: string;
+    readonly licence: string;
+    readonly address: string;
+    readonly contact: string;
+  };
+  readonly job: { readonly name: string; readonly siteAddress: string; readonly customer: string };
+  readonly date: string;
+  readonly blocks: readonly Block[];
+};

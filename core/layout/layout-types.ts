@@ -1,0 +1,134 @@
+import type { Side } from '../survey/survey-document.ts';
+import type { RafterSection } from '../eave/section-types.ts';
+import type { Sixteenths } from '../units/sixteenths.ts';
+
+/** An old rafter, placed on the wall line. Stations run from the wall's left end, seen from outside. [in] */
+export type PlacedRafter = {
+  readonly id: string;
+  /** 1-based number from station 0, as marked on the sheets. */
+  readonly number: number;
+  readonly centreIn: number;
+  readonly leftFaceIn: number;
+  readonly rightFaceIn: number;
+  readonly thicknessIn: number;
+  readonly depthIn: number;
+  readonly pitchRisePer12: number;
+  readonly heightAbovePlateIn: number;
+  readonly clearBackspanIn: number | null;
+};
+
+/** A thing that stands on the plate: [left, right] along the wall line. [in] */
+export type Occupied = {
+  readonly label: string;
+  readonly kind: 'rafter' | 'joist' | 'obstruction';
+  readonly leftIn: number;
+  readonly rightIn: number;
+};
+
+/** A new piece beside an old rafter. */
+export type Extender = {
+  readonly mark: string;
+  readonly rafterId: string;
+  readonly rafterNumber: number;
+  readonly side: Side;
+  readonly centreIn: number;
+  readonly leftIn: number;
+  readonly rightIn: number;
+  /** Why this side: the person's pin, the preferred side, or the other side because of a clash. */
+  readonly because: 'pinned' | 'preferred' | 'moved';
+  /** What stood in the way on the side not taken, or on a pinned side. */
+  readonly clash: string | null;
+  readonly section: RafterSection;
+  /** How far the fascia line lifts (+) or lowers (-) the tail against its rafter's own line. [in] */
+  readonly liftAtTailIn: number;
+  /** Pitch of the extender's own edge, once its tail stands on the fascia line. [in/12 in] */
+  readonly pitchRisePer12: number;
+  readonly blankSixteenths: Sixteenths;
+};
+
+/** A rafter that gets no extender, and why. */
+export type Unplaced = {
+  readonly rafterId: string;
+  readonly rafterNumber: number;
+  readonly stationIn: number;
+  readonly reason: 'pinned-none' | 'no-side-free';
+  readonly left: string;
+  readonly right: string;
+};
+
+/** The clear distance between two neighbouring members' faces at the plate. */
+export type Bay = {
+  readonly mark: string;
+  /** Id of the rafter on its left, which names it. */
+  readonly leftRafterId: string;
+  readonly fromIn: number;
+  readonly toIn: number;
+  readonly clearIn: number;
+  readonly block: 'block' | 'left-open' | 'too-narrow';
+  /** The extender took room out of this bay, so an old block there has to come out. */
+  readonly oldBlockOut: boolean;
+};
+
+/** One fascia board, from joint to joint. */
+export type FasciaPiece = {
+  readonly mark: string;
+  readonly fromIn: number;
+  readonly toIn: number;
+  /** Overall, long point to long point where the ends are bevelled. */
+  readonly lengthSixteenths: Sixteenths;
+  readonly leftEnd: 'square' | 'bevel' | 'butt';
+  readonly rightEnd: 'square' | 'bevel' | 'butt';
+};
+
+/** The straight line that the tails' top corners are brought to. y = aIn + slope * station. */
+export type FasciaLine = {
+  readonly mode: 'as-found' | 'parallel' | 'best-fit';
+  readonly atStartIn: number;
+  readonly risePerInch: number;
+  /** Scatter of the tails' own heights about the line before (largest up and down). [in] */
+  readonly highestIn: number;
+  readonly lowestIn: number;
+};
+
+/** Something to tell the person about the design or survey that does not stop the computation. */
+export type Finding = {
+  readonly eaveId: string;
+  /** Station it is about, null for the whole eave. [in] */
+  readonly stationIn: number | null;
+  readonly topic:
+    | 'no-side-free'
+    | 'pinned-clash'
+    | 'measure-again'
+    | 'backspan-short'
+    | 'no-bearing'
+    | 'seat-short'
+    | 'throat'
+    | 'fascia-cover'
+    | 'window-head'
+    | 'insertion'
+    | 'wide-gap'
+    | 'bay-too-narrow'
+    | 'unplaced';
+  readonly text: string;
+  /** Advisory structural results carry the caution wherever shown. */
+  readonly structural: boolean;
+};
+
+/** An eave, laid out. */
+export type EaveLayout = {
+  readonly eaveId: string;
+  readonly name: string;
+  /** Letter that the eave's marks begin with: A, B ... */
+  readonly letter: string;
+  readonly wallLengthIn: number;
+  readonly overhangLevelIn: number;
+  readonly rafters: readonly PlacedRafter[];
+  readonly occupied: readonly Occupied[];
+  readonly extenders: readonly Extender[];
+  readonly unplaced: readonly Unplaced[];
+  readonly bays: readonly Bay[];
+  readonly fascia: readonly FasciaPiece[];
+  readonly fasciaLengthIn: number;
+  readonly fasciaLine: FasciaLine;
+  readonly findings: readonly Finding[];
+};

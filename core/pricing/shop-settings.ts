@@ -1,0 +1,100 @@
+import { z } from 'zod';
+import { decimalField, lengthField } from '../survey/fields.ts';
+
+/** What stands behind a production rate: a placeholder of ours, or the shop's own number. */
+export const rateMarkSchema = z.enum(['placeholder', 'own']);
+
+export const labourRateSchema = z.strictObject({
+  /** A key of core/takeoff/labour-tasks.ts. */
+  task: z.string().min(1).max(60),
+  /** Labour hours for one unit of the task. [h/unit] */
+  hoursPerUnit: z.number().min(0).max(1000),
+  mark: rateMarkSchema.default('own'),
+});
+export type LabourRate = z.infer<typeof labourRateSchema>;
+
+/** Nails of the extender-to-rafter joint: rows staggered by half the spacing. */
+export const sisterPatternSchema = z.strictObject({
+  nail: z.string().min(1).max(40).default('16d common'),
+  rows: z.int().min(1).max(4).default(2),
+  spacingIn: lengthField({ least: 1, most: 48 }).default(16),
+  endDistanceIn: lengthField({ least: 0.5, most: 24 }).default(2),
+});
+export type SisterPattern = z.infer<typeof sisterPatternSchema>;
+
+export const fasteningSchema = z.strictObject({
+  sister: sisterPatternSchema.prefault({}),
+  plateNail: z.string().min(1).default('16d common'),
+  /** Toenails into the plate where one face can be reached, and where both can. [nails/piece] */
+  plateToenailsOneFace: z.int().min(0).max(20).default(3),
+  plateToenailsBothFaces: z.int().min(0).max(20).default(4),
+  blockNail: z.string().min(1).default('8d common'),
+  blockNailsPerEnd: z.int().min(0).max(20).default(3),
+  fasciaNail: z.string().min(1).default('8d common galvanized'),
+  /** Per tail: fascia up to 5-1/2 in. deep, and deeper (common practice, no source). */
+  fasciaNailsShallow: z.int().min(1).max(20).default(2),
+  fasciaNailsDeep: z.int().min(1).max(20).default(3),
+  sheathingNail: z.string().min(1).default('8d common'),
+  sheathingSpacingIn: lengthField({ least: 1, most: 24 }).default(6),
+  plankNailsPerBearing: z.int().min(1).max(10).default(2),
+  /** Added to every count for loss (common practice, no source: 5 to 10 %). [%] */
+  lossPercent: z.number().min(0).max(100).default(10),
+});
+export type Fastening = z.infer<typeof fasteningSchema>;
+
+export const shopSettingsSchema = z.strictObject({
+  version: z.literal(1).default(1),
+  shopName: z.string().max(120).default(''),
+  licenceNumber: z.string().max(60).default(''),
+  address: z.string().max(300).default(''),
+  phone: z.string().max(60).default(''),
+  email: z.string().max(120).default(''),
+  nextQuoteNumber: z.int().min(1).default(1),
+  nextInvoiceNumber: z.int().min(1).default(1),
+  paperSize: z.enum(['letter', 'a4']).default('letter'),
+  money: z
+    .strictObject({
+      overheadPercent: decimalField({ least: 0, most: 500 }).default('15'),
+      contingencyPercent: decimalField({ least: 0, most: 100 }).default('8'),
+      profitMethod: z.enum(['markup', 'margin']).default('markup'),
+      profitPercent: decimalField({ least: 0, most: 1000 }).default('10'),
+      /** `contractor-pays`: tax is a cost on materials; `client-pays`: added on taxable lines' price; `none`. */
+      taxRule: z.enum(['contractor-pays', 'client-pays', 'none']).default('contractor-pays'),
+      taxPercent: decimalField({ least: 0, most: 50 }).default('0'),
+      /** The total is rounded up to a whole multiple of this; the difference is a line of its own. 0 = no rounding. */
+      roundToUsd: z.enum(['0', '1', '5', '10', '50']).default('0'),
+      quoteValidDays: z.int().min(1).max(365).default(15),
+      priceStaleDays: z.int().min(1).max(3650).default(45),
+    })
+    .prefault({}),
+  labour: z
+    .strictObject({
+      wageUsdPerHour: decimalField({ least: 0, most: 1000 }).default('0'),
+      burdenPercent: decimalField({ least: 0, most: 300 }).default('35'),
+      crewSize: z.int().min(1).max(20).default(2),
+      hoursPerDay: z.number().min(1).max(24).default(8),
+      /** Factors on hours (common practice, no source). [-] */
+      perStoreyAboveOne: z.number().min(1).max(5).default(1.25),
+      steepAbovePitch: z.number().min(0).max(24).default(8),
+      steepFactor: z.number().min(1).max(5).default(1.15),
+      easyAccessFactor: z.number().min(0.1).max(5).default(0.95),
+      hardAccessFactor: z.number().min(0.1).max(5).default(1.2),
+      rates: z.array(labourRateSchema).default([]),
+    })
+    .prefault({}),
+  cutting: z
+    .strictObject({
+      kerfIn: lengthField({ least: 0, most: 1 }).default(0.125),
+      /** Cut off each end of every board to square it. [in] */
+      endTrimIn: lengthField({ least: 0, most: 24 }).default(0.5),
+      /** Lengths he cannot carry or the yard lacks. [ft] */
+      excludedLengthsFt: z.array(z.number()).default([]),
+    })
+    .prefault({}),
+  fastening: fasteningSchema.prefault({}),
+  /** Added to plank and edge quantities for waste (common practice, no source). [%] */
+  plankWastePercent: z.number().min(0).max(100).default(10),
+  plankCoverIn: lengthField({ least: 1, most: 24 }).default(5.5),
+});
+/** The shop's own settings: name, money rules, labour, saw and nails. */
+export type ShopSettings = z.infer<typeof shopSettingsSchema>;

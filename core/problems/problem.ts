@@ -1,0 +1,88 @@
+import type { LengthReason } from '../units/parse-length.ts';
+
+/**
+ * Everything that a person can cause and has to mend. `field`, where present, is the dotted path of the entry in the
+ * job document, e.g. `survey.eaves.0.rafters.3.readingIn`, so that the message can stand at the entry.
+ * The sentence for each is made in sentence.ts.
+ */
+export type Problem = ProblemKind & { readonly field?: string };
+
+export type ProblemKind =
+  // entries
+  | { readonly code: 'length-unreadable'; readonly typed: string; readonly reason: LengthReason }
+  | { readonly code: 'pitch-unreadable'; readonly typed: string }
+  | { readonly code: 'pitch-out-of-range'; readonly typed: string }
+  | { readonly code: 'money-unreadable'; readonly typed: string }
+  | { readonly code: 'number-unreadable'; readonly typed: string }
+  | { readonly code: 'out-of-range'; readonly what: string; readonly least: string; readonly most: string }
+  | { readonly code: 'entry-invalid'; readonly what: string; readonly detail: string }
+  // survey
+  | { readonly code: 'no-eaves' }
+  | { readonly code: 'no-rafters'; readonly eave: string }
+  | { readonly code: 'duplicate-id'; readonly what: string; readonly id: string }
+  | {
+      readonly code: 'rafter-out-of-order';
+      readonly eave: string;
+      readonly rafter: string;
+      readonly stationIn: number;
+      readonly previousIn: number;
+    }
+  | {
+      readonly code: 'rafters-overlap';
+      readonly eave: string;
+      readonly rafter: string;
+      readonly previous: string;
+      readonly overlapIn: number;
+    }
+  | {
+      readonly code: 'rafter-past-wall';
+      readonly eave: string;
+      readonly rafter: string;
+      readonly stationIn: number;
+      readonly wallIn: number;
+    }
+  // design
+  | { readonly code: 'no-design'; readonly eave: string }
+  | { readonly code: 'unknown-section'; readonly section: string; readonly use: string }
+  | { readonly code: 'overhang-nothing-left'; readonly eave: string }
+  | {
+      readonly code: 'fascia-gap-too-long';
+      readonly eave: string;
+      readonly gapIn: number;
+      readonly longestIn: number;
+    }
+  // cutting and prices
+  | {
+      readonly code: 'piece-longer-than-stock';
+      readonly stock: string;
+      readonly mark: string;
+      readonly pieceIn: number;
+      readonly longestIn: number;
+    }
+  | { readonly code: 'no-price'; readonly item: string }
+  | { readonly code: 'price-not-yet'; readonly item: string; readonly asOf: string; readonly firstOn: string }
+  | {
+      readonly code: 'unit-does-not-fit';
+      readonly item: string;
+      readonly unit: string;
+      readonly needs: string;
+    }
+  | { readonly code: 'no-rate'; readonly task: string }
+  | { readonly code: 'no-wage' }
+  | { readonly code: 'margin-too-high'; readonly percent: string }
+  // files and store
+  | { readonly code: 'csv-columns'; readonly missing: readonly string[]; readonly unknown: readonly string[] }
+  | { readonly code: 'csv-row'; readonly row: number; readonly column: string; readonly detail: string }
+  | { readonly code: 'csv-broken'; readonly row: number; readonly detail: string }
+  | { readonly code: 'file-not-json'; readonly detail: string }
+  | { readonly code: 'file-not-a-job'; readonly detail: string }
+  | { readonly code: 'not-found'; readonly what: string }
+  | { readonly code: 'changed-elsewhere'; readonly what: string }
+  | { readonly code: 'shop-file-in-use' }
+  | { readonly code: 'shop-file-newer' }
+  | { readonly code: 'shop-file-not-ours' }
+  | { readonly code: 'shop-file-damaged' }
+  | { readonly code: 'shop-file-read-only' }
+  | { readonly code: 'disk-full' }
+  | { readonly code: 'not-here'; readonly what: string }
+  | { readonly code: 'internal' };

@@ -1,0 +1,118 @@
+import { assertNever } from '../result.ts';
+import { formatLength } from '../units/format-length.ts';
+import type { LengthReason } from '../units/parse-length.ts';
+import type { Problem } from './problem.ts';
+
+/** The sentence that tells a person what is wrong and what to do: made here and nowhere else. */
+export function problemSentence(problem: Problem): string {
+  switch (problem.code) {
+    case 'length-unreadable':
+      return lengthSentence(problem.typed, problem.reason);
+    case 'pitch-unreadable':
+      return `"${problem.typed}" is not a pitch. Write it like 6/12, 26.6 deg or 50 %.`;
+    case 'pitch-out-of-range':
+      return `A pitch of ${problem.typed} cannot be built here. Enter more than 0 and at most 24/12.`;
+    case 'money-unreadable':
+      return `"${problem.typed}" is not an amount. Write dollars and cents, like 12.50.`;
+    case 'number-unreadable':
+      return `"${problem.typed}" is not a number. Write plain digits, like 12 or 12.5.`;
+    case 'out-of-range':
+      return `${problem.what} is out of range. Enter ${problem.least} to ${problem.most}.`;
+    case 'entry-invalid':
+      return `${problem.what}: ${problem.detail}`;
+    case 'no-eaves':
+      return 'The survey has no eave yet. Add one to start.';
+    case 'no-rafters':
+      return `${problem.eave} has no rafters yet. Enter the first rafter's reading.`;
+    case 'duplicate-id':
+      return `Two entries share the ${problem.what} "${problem.id}". Give one of them another.`;
+    case 'rafter-out-of-order':
+      return `${problem.eave}, rafter ${problem.rafter} at ${formatLength(problem.stationIn)} stands before the last one at ${formatLength(problem.previousIn)}. Check the reading, or put the rafters in order from station 0.`;
+    case 'rafters-overlap':
+      return `${problem.eave}, rafter ${problem.rafter} overlaps rafter ${problem.previous} by ${formatLength(problem.overlapIn)}. Measure both stations and thicknesses again.`;
+    case 'rafter-past-wall':
+      return `${problem.eave}, rafter ${problem.rafter} at ${formatLength(problem.stationIn)} does not stand on the wall of ${formatLength(problem.wallIn)}. Check the reading or the wall length.`;
+    case 'no-design':
+      return `${problem.eave} has no overhang design yet. Open Design and give it an overhang.`;
+    case 'unknown-section':
+      return `"${problem.section}" for ${problem.use} is not a lumber size known here. Choose one like 2x6 or 1x8.`;
+    case 'overhang-nothing-left':
+      return `${problem.eave}: once the fascia is taken off, no overhang is left. Enter a longer overhang.`;
+    case 'fascia-gap-too-long':
+      return `${problem.eave}: two tails stand ${formatLength(problem.gapIn)} apart, more than the longest fascia board (${formatLength(problem.longestIn)} usable) can bridge. Add a longer length to the price list, or set a tail between.`;
+    case 'piece-longer-than-stock':
+      return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. Add a longer length to the price list, or shorten the overhang or backspan.`;
+    case 'no-price':
+      return `No price for ${problem.item}. Add it to the price list.`;
+    case 'price-not-yet':
+      return `${problem.item} has no price on or before ${problem.asOf}; its first is of ${problem.firstOn}. Add an earlier price or a later estimate date.`;
+    case 'unit-does-not-fit':
+      return `${problem.item} is priced by ${problem.unit}, which needs ${problem.needs}. Fill that in on the price list.`;
+    case 'no-rate':
+      return `No labour rate for "${problem.task}". Enter its hours in Settings.`;
+    case 'no-wage':
+      return 'No wage is set, so labour counts as nothing. Enter the wage for an hour in Settings.';
+    case 'margin-too-high':
+      return `A margin of ${problem.percent} % cannot be reached. Enter less than 100 %.`;
+    case 'csv-columns':
+      return csvColumnsSentence(problem.missing, problem.unknown);
+    case 'csv-row':
+      return `Row ${problem.row}, column "${problem.column}": ${problem.detail} Nothing was imported.`;
+    case 'csv-broken':
+      return `Row ${problem.row} cannot be read as CSV (${problem.detail}). Nothing was imported.`;
+    case 'file-not-json':
+      return `The file is not JSON (${problem.detail}). Choose a job file that Eavewright wrote.`;
+    case 'file-not-a-job':
+      return `The file is not a job file: ${problem.detail}`;
+    case 'not-found':
+      return `That ${problem.what} is not in the shop file any more. Go back to the list.`;
+    case 'changed-elsewhere':
+      return `The ${problem.what} was changed in another window. Open it again to go on from there.`;
+    case 'shop-file-in-use':
+      return 'The shop file is open in another Eavewright. Use that one, or close it and start again.';
+    case 'shop-file-newer':
+      return 'The shop file was written by a newer Eavewright and was left as it is. Start the newer program.';
+    case 'shop-file-not-ours':
+      return 'That file is not an Eavewright shop file and was left as it is. Choose another.';
+    case 'shop-file-damaged':
+      return 'The shop file is damaged and was left as it is. Restore a backup copy and start again.';
+    case 'shop-file-read-only':
+      return 'The shop file cannot be written here. Move it to a folder you may write in.';
+    case 'disk-full':
+      return 'The disk is full. What was saved before is safe; make room and the next change is saved.';
+    case 'not-here':
+      return `${problem.what} is not possible in this window.`;
+    case 'internal':
+      return 'Something went wrong inside the program. Your saved work is safe; try again.';
+    default:
+      return assertNever(problem);
+  }
+}
+
+function lengthSentence(typed: string, reason: LengthReason): string {
+  switch (reason) {
+    case 'empty':
+      return 'Enter a length, like 5\' 6-1/2" or 66-1/2.';
+    case 'negative':
+      return `"${typed}" is below zero. Enter a length of zero or more.`;
+    case 'ambiguous-dash':
+      return `"${typed}" can be read two ways. Write feet with a mark, like 5' 6", or a fraction, like 5-1/2.`;
+    case 'inches-over-12':
+      return `"${typed}" has 12 inches or more after the feet. Write the inches alone, or carry them into the feet.`;
+    case 'fraction-over-1':
+      return `"${typed}" has a fraction of 1 or more. Carry it into the inches.`;
+    case 'denominator':
+      return `"${typed}" has a fraction that no tape shows. Use halves, quarters, eighths, sixteenths, 32nds or 64ths.`;
+    case 'form':
+      return `"${typed}" is not a length. Write it like 5' 6-1/2", 66-1/2, 5-6-8/16 or 1690 mm.`;
+    default:
+      return assertNever(reason);
+  }
+}
+
+function csvColumnsSentence(missing: readonly string[], unknown: readonly string[]): string {
+  const parts: string[] = [];
+  if (missing.length > 0) parts.push(`Missing: ${missing.join(', ')}.`);
+  if (unknown.length > 0) parts.push(`Not known: ${unknown.join(', ')}.`);
+  return `The columns of the price list do not fit. ${parts.join(' ')} Nothing was imported; export the list to see the columns.`;
+}

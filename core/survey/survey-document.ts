@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { lengthField, pitchField } from './fields.ts';
+
+/** Which reference a station reading is taken to on each rafter, seen from station 0. */
+export const readingToSchema = z.enum(['centre', 'near-face', 'far-face']);
+
+/**
+ * How the stations were read: `running` from the wall's left end, `bays-clear` as the clear distance from the last
+ * rafter's far face to this one's near face, `bays-centres` from centre to centre. The first bay is from the wall's end.
+ */
+export const readingModeSchema = z.enum(['running', 'bays-clear', 'bays-centres']);
+
+/** Left is toward station 0 as seen from outside, facing the wall. */
+export const sideSchema = z.enum(['left', 'right']);
+export type Side = z.infer<typeof sideSchema>;
+
+export const rafterSurveySchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  /** Reading by the eave's mode. [in] */
+  readingIn: lengthField({ least: 0, most: 12000 }),
+  /** Blank where the eave's own value holds. [in] */
+  thicknessIn: lengthField({ least: 0.5, most: 12 }).nullable().default(null),
+  depthIn: lengthField({ least: 1, most: 24 }).nullable().default(null),
+  pitchRisePer12: pitchField.nullable().default(null),
+  heightAbovePlateIn: lengthField({ least: 0, most: 60 }).nullable().default(null),
+  /** Which faces of the rafter a ceiling joist lies against at the plate. */
+  joist: z.enum(['none', 'left', 'right', 'both']).default('none'),
+  joistThicknessIn: lengthField({ least: 0.5, most: 12 }).nullable().default(null),
+  /** Clear length along the slope, from the wall's framing face inward, before a purlin, brace or ridge. [in] */
+  clearBackspanIn: lengthField({ least: 1, most: 600 }).nullable().default(null),
+  note: z.string().max(2000).default(''),
+});
+export type RafterSurvey = z.infer<typeof rafterSurveySchema>;
+
+export const obstructionSchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  label: z.string().max(80).default(''),
+  /** Left and right end along the wall line, from station 0. [in] */
+  fromIn: lengthField({ least: 0, most: 12000 }),
+  toIn: lengthField({ least: 0, most: 12000 }),
+});
+
+export const eaveSurveySchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  name: z.string().min(1).max(80),
+  /** Wall line, corner to corner. [in] */
+  lengthIn: lengthField({ least: 12, most: 12000 }),
+  pitchRisePer12: pitchField,
+  /** Plumb height from the plate's outer top edge to the rafter's top edge (HAP). [in] */
+  heightAbovePlateIn: lengthField({ least: 0, most: 60 }),
+  plateWidthIn: lengthField({ least: 1.5, most: 16 }).default(3.5),
+  rafterThicknessIn: lengthField({ least: 0.5, most: 12 }).default(1.5),
+  rafterDepthIn: lengthField({ least: 1, most: 24 }).default(5.5),
+  joistThicknessIn: lengthField({ least: 0.5, most: 12 }).default(1.5),
+  readingMode: readingModeSchema.default('running'),
+  readingTo: readingToSchema.default('centre'),
+  rafters: z.array(rafterSurveySchema).max(5000),
+  obstructions: z.array(obstructionSchema).max(1000).default([]),
+  clearBackspanIn: lengthField({ least: 1, most: 600 }).nullable().default(null),
+  /** Plumb distance from the plate's top down to the lowest window or door head trim. [in] */
+  windowHeadBelowPlateIn: lengthField({ least: 0, most: 240 }).nullable().default(null),
+  deckKind: z.enum(['planks', 'panels']).default('planks'),
+  deckThicknessIn: lengthField({ least: 0.25, most: 4 }).default(0.75),
+  /** True where the old deck over the backspan stays on, so that extenders must slide in under it. */
+  deckStaysOn: z.boolean().default(true),
+  /** True where old blocks stand between the rafters at the plate. */
+  hasOldBlocks: z.boolean().default(false),
+});
+export type EaveSurvey = z.infer<typeof eaveSurveySchema>;
+
+export const surveySchema = z.strictObject({
+  version: z.literal(1),
+  yearBuilt: z.int().min(1600).max(2200).nullable().default(null),
+  storeys: z.int().min(1).max(4).default(1),
+  access: z.enum(['easy', 'ordinary', 'hard']).default('ordinary'),
+  notes: z.string().max(20000).default(''),
+  eaves: z.array(eaveSurveySchema).max(40),
+});
+/** What was measured on the old house. A versioned document. */
+export type Survey = z.infer<typeof surveySchema>;

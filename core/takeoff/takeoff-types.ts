@@ -1,0 +1,63 @@
+import type { Phase, Stock } from '../eave/design-document.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { TracePart } from '../trace/trace.ts';
+import type { DecimalText } from '../units/money.ts';
+import type { Sixteenths } from '../units/sixteenths.ts';
+
+/** A piece that is cut from lumber, with where it goes. Marks are unique in a job. */
+export type Piece = {
+  /** E extender, B block, F fascia, after the eave's letter: `A-E07`. */
+  readonly mark: string;
+  readonly use: 'extender' | 'block' | 'fascia';
+  readonly stock: Stock;
+  readonly lengthSixteenths: Sixteenths;
+  readonly eaveId: string;
+  readonly stationIn: number;
+  /** For the saw, in words of the trade: `plumb tail 26.6 deg`, `seat 3-1/16", heel 1-1/2"`. */
+  readonly cuts: string;
+  /** Ref of what gave its length: `section/...`, `bay/...`. */
+  readonly ref: string;
+};
+
+/** One line of the takeoff: what is needed, in the client's words, with phase, tax flag and trace. */
+export type TakeoffLine = {
+  readonly id: string;
+  readonly kind: 'lumber' | 'nails' | 'sheet' | 'plank' | 'edge' | 'labour' | 'extra';
+  readonly phase: Phase;
+  readonly description: string;
+  readonly clientWording: string;
+  /** Net quantity as used. */
+  readonly quantity: DecimalText;
+  readonly unit: string;
+  readonly taxable: boolean;
+  /** Where it is used: `Eave A: 17, Eave B: 12`. */
+  readonly where: string;
+  readonly madeOf: readonly TracePart[];
+  /** What the buying step needs. */
+  readonly need: Need;
+};
+
+/** What a takeoff line asks the price list for. */
+export type Need =
+  | { readonly kind: 'lumber'; readonly stock: Stock; readonly marks: readonly string[] }
+  | { readonly kind: 'nails'; readonly nail: string; readonly count: number; readonly pounds: DecimalText }
+  | { readonly kind: 'sheets'; readonly itemId: string; readonly sheets: number; readonly areaSqFt: number }
+  | {
+      readonly kind: 'planks';
+      readonly itemId: string;
+      readonly lengthFt: DecimalText;
+      readonly areaSqFt: number;
+    }
+  | { readonly kind: 'edge'; readonly lengthIn: number; readonly pieces: number }
+  | { readonly kind: 'labour'; readonly task: string; readonly hours: DecimalText }
+  | { readonly kind: 'extra'; readonly extraId: string };
+
+/** Everything the job needs, before it is priced. */
+export type Takeoff = {
+  readonly pieces: readonly Piece[];
+  readonly lines: readonly TakeoffLine[];
+  /** What could not be counted, by name, instead of being left out silently. */
+  readonly lacks: readonly Problem[];
+  readonly labourHours: DecimalText;
+  readonly crewDays: DecimalText;
+};

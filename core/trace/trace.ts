@@ -1,0 +1,24 @@
+/**
+ * What a figure was made of, one step down. `ref`, where present, names the next figure, which `explain` opens in turn,
+ * until a tape reading, a price of a day, or a setting is reached. Refs are plain text:
+ *
+ * `line/ID` a takeoff line · `cost/ID` a cost line · `total/KEY` a sum of the estimate · `piece/MARK` ·
+ * `board/GROUP/N` a bought board · `section/EAVE/RAFTER` · `station/EAVE/RAFTER` · `bay/EAVE/RAFTER` ·
+ * `reading/EAVE/RAFTER` · `eave/EAVE/FIELD` a survey entry · `design/EAVE/FIELD` · `setting/PATH` · `price/ITEM` ·
+ * `labour/TASK`
+ */
+export type TracePart = {
+  readonly label: string;
+  readonly value: string;
+  readonly ref?: string;
+};
+
+/** One step of walking back: the figure, how it was computed, and its parts. */
+export type Explanation = {
+  readonly ref: string;
+  readonly title: string;
+  readonly value: string;
+  /** In words, with the numbers in it. */
+  readonly how: string;
+  readonly parts: readonly TracePart[];
+};
