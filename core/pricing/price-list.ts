@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { decimalField, lengthField } from '../survey/fields.ts';
+import { isCivilDate } from '../units/civil-date.ts';
 
 /** A calendar date without zone, `2026-04-30`. */
-export const civilDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'Write the date like 2026-04-30.');
+export const civilDate = z.string().refine(isCivilDate, 'Write a day of the calendar, like 2026-04-30.');
 
 /** Units an item is sold by. */
 export const unitsOfSale = ['each', 'LF', 'BF', 'MBF', 'lb', 'box', 'sheet', 'SF', 'roll'] as const;
