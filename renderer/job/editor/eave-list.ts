@@ -1,0 +1,101 @@
+import { type EaveDesign, eaveDesignSchema } from '../../../core/eave/design-document.ts';
+import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { type EaveSurvey, eaveSurveySchema } from '../../../core/survey/survey-document.ts';
+import { type Documents, withDraft, withMovedDrafts } from './documents.ts';
+import { nextId } from './next-id.ts';
+
+/**
+ * Adds an eave with its design. What only the tape can tell (length, pitch, height above plate, overhang) stays blank:
+ * a draft of nothing stands at the entry and the number under it is never computed with.
+ * @param prices - price list, so that the first lumber sizes are ones that the shop buys.
+ */
+export function addEave(documents: Documents, prices: readonly PriceItem[]): Documents {
+  const { survey, design } = documents;
+  const index = survey.eaves.length;
+  const id = nextId(
+    'eave-',
+    survey.eaves.map((eave) => eave.id),
+  );
+  const eave: EaveSurvey = eaveSurveySchema.parse({
+    id,
+    name: `Eave ${index + 1}`,
+    lengthIn: 12,
+    pitchRisePer12: 6,
+    heightAbovePlateIn: 0,
+    rafters: [],
+  });
+  const like = design.eaves.at(-1);
+  const added: Documents = {
+    ...documents,
+    survey: { ...survey, eaves: [...survey.eaves, eave] },
+    design: { ...design, eaves: [...design.eaves, like ? likeDesign(like, id) : firstDesign(id, prices)] },
+  };
+  const blanks = ['lengthIn', 'pitchRisePer12', 'heightAbovePlateIn'].map((key) => `survey.eaves.${index}.${key}`);
+  if (like === undefined) blanks.push(`design.eaves.${design.eaves.length}.overhangIn`);
+  return blanks.reduce<Documents>((so_far, path) => withDraft(so_far, path, ''), added);
+}
+
+/** Adds the design of an eave that has none, e.g. from a job file. */
+export function addDesign(documents: Documents, eaveId: string, prices: readonly PriceItem[]): Documents {
+  const { design } = documents;
+  const like = design.eaves.at(-1);
+  const eaves = [...design.eaves, like ? likeDesign(like, eaveId) : firstDesign(eaveId, prices)];
+  const added = { ...documents, design: { ...design, eaves } };
+  return like ? added : withDraft(added, `design.eaves.${design.eaves.length}.overhangIn`, '');
+}
+
+/** Takes an eave out, with its design and whatever was half typed in either. */
+export function removeEave(documents: Documents, index: number): Documents {
+  const eave = documents.survey.eaves[index];
+  if (eave === undefined) return documents;
+  const designIndex = documents.design.eaves.findIndex((design) => design.eaveId === eave.id);
+  const without: Documents = {
+    ...documents,
+    survey: { ...documents.survey, eaves: documents.survey.eaves.filter((_, at) => at !== index) },
+    design: { ...documents.design, eaves: documents.design.eaves.filter((_, at) => at !== designIndex) },
+  };
+  const moved = withMovedDrafts(without, 'survey.eaves', removing(index));
+  return designIndex < 0 ? moved : withMovedDrafts(moved, 'design.eaves', removing(designIndex));
+}
+
+/** Moves an eave one place up (-1) or down (+1) in the order of the sheets; its letter follows its place. */
+export function moveEave(documents: Documents, index: number, by: -1 | 1): Documents {
+  const other = index + by;
+  const eaves = [...documents.survey.eaves];
+  const one = eaves[index];
+  const two = eaves[other];
+  if (one === undefined || two === undefined) return documents;
+  eaves[index] = two;
+  eaves[other] = one;
+  return withMovedDrafts({ ...documents, survey: { ...documents.survey, eaves } }, 'survey.eaves', (at) =>
+    at === index ? other : at === other ? index : at,
+  );
+}
+
+/** Where the entries of a list go when one of them is removed. */
+export function removing(index: number): (at: number) => number | null {
+  return (at) => (at === index ? null : at > index ? at - 1 : at);
+}
+
+function likeDesign(like: EaveDesign, eaveId: string): EaveDesign {
+  return { ...like, eaveId, pins: [], blocks: { ...like.blocks, openBays: [] } };
+}
+
+function firstDesign(eaveId: string, prices: readonly PriceItem[]): EaveDesign {
+  const stock = (section: string) => ({
+    section,
+    grade:
+      prices.find((item) => item.category === 'lumber' && item.section === section && !item.retired)?.grade ?? '',
+  });
+  return eaveDesignSchema.parse({
+    eaveId,
+    overhangIn: 12,
+    extender: stock('2x6'),
+    fascia: { stock: stock('2x8') },
+    soffit: {},
+    blocks: { stock: stock('2x6') },
+    sheathing: {
+      itemId: prices.find((item) => item.category === 'sheet' && !item.retired)?.id ?? '',
+    },
+  });
+}
