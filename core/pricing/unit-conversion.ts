@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { boardFeet } from '../lumber/board-feet.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
-import { fail, ok, type Result } from '../result.ts';
+import { assertNever, fail, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
 import { usd, type Usd } from '../units/money.ts';
 import type { PriceItem } from './price-list.ts';
@@ -35,6 +35,8 @@ export function pieceUsd(item: PriceItem, priceUsd: string): Result<Usd, Problem
     case 'SF':
     case 'roll':
       return unfit(item, 'changing to each, LF, BF or MBF');
+    default:
+      return assertNever(item.unit);
   }
 }
 
@@ -74,6 +76,8 @@ export function sheetUsd(item: PriceItem, priceUsd: string): Result<Usd, Problem
     case 'box':
     case 'roll':
       return unfit(item, 'changing to each, sheet or SF');
+    default:
+      return assertNever(item.unit);
   }
 }
 
@@ -98,6 +102,8 @@ export function edgeUsd(item: PriceItem, priceUsd: string, lengthIn: number): Re
     case 'sheet':
     case 'SF':
       return unfit(item, 'changing to each or LF');
+    default:
+      return assertNever(item.unit);
   }
 }
 
@@ -124,6 +130,8 @@ export function nailPackageUsd(item: PriceItem, priceUsd: string): Result<Usd, P
     case 'SF':
     case 'roll':
       return unfit(item, 'changing to lb, box or each');
+    default:
+      return assertNever(item.unit);
   }
 }
 

@@ -1,0 +1,109 @@
+import { Decimal } from 'decimal.js';
+import { ok, type Result } from '../result.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { Need, TakeoffLine } from '../takeoff/takeoff-types.ts';
+import { formatLength } from '../units/format-length.ts';
+import { boughtDraft, type Costed, lineTrace, nothingCosted } from './cost-draft.ts';
+import type { PriceItem } from './price-list.ts';
+import { type DatedPrice, priceOn } from './price-on.ts';
+import type { PriceQuestion } from './stock-lengths.ts';
+import { edgeUsd, footUsd, pieceUsd, sheetUsd } from './unit-conversion.ts';
+
+/** How many of a unit are bought, and for how much each. */
+type Purchase = { readonly quantity: Decimal; readonly unit: string; readonly unitCostUsd: Decimal.Value };
+
+/** Cost line of whole sheets. A line without a chosen item is already among what the takeoff lacks. */
+export function sheetCosts(input: PriceQuestion, line: TakeoffLine): Costed {
+  const { need } = line;
+  if (need.kind !== 'sheets' || need.sheets <= 0 || need.itemId === '') return nothingCosted;
+  return buy(input, line, need.itemId, (item, price) => {
+    const each = sheetUsd(item, price.observation.priceUsd);
+    return each.ok
+      ? ok({ quantity: new Decimal(need.sheets), unit: 'sheet', unitCostUsd: each.value })
+      : each;
+  });
+}
+
+/** Cost line of planks: whole stock lengths where the item has a length, else running feet. */
+export function plankCosts(input: PriceQuestion, line: TakeoffLine): Costed {
+  const { need } = line;
+  if (need.kind !== 'planks' || new Decimal(need.lengthFt).lte(0) || need.itemId === '') return nothingCosted;
+  return buy(input, line, need.itemId, (item, price) => plankPurchase(need, item, price));
+}
+
+/** Cost line of roof edge, in whole pieces or rolls of the edge item on the list. */
+export function edgeCosts(input: PriceQuestion, line: TakeoffLine): Costed {
+  const { need } = line;
+  if (need.kind !== 'edge' || need.pieces <= 0) return nothingCosted;
+  const item = edgeItem(input.priceList);
+  if (item === undefined) return { drafts: [], lacks: [{ code: 'no-price', item: line.description }] };
+  return buy(input, line, item.id, (edge, price) => {
+    const each = edgeUsd(edge, price.observation.priceUsd, usualEdgeIn);
+    const roll = edge.unit === 'roll' && edge.lengthIn !== null;
+    const quantity = roll
+      ? new Decimal(need.lengthIn).div(edge.lengthIn ?? usualEdgeIn).ceil()
+      : new Decimal(need.pieces);
+    return each.ok
+      ? ok({ quantity, unit: edge.unit === 'roll' ? 'roll' : 'piece', unitCostUsd: each.value })
+      : each;
+  });
+}
+
+/** Roof edge is sold in pieces of 10 ft (common practice, no source). [in] */
+const usualEdgeIn = 120;
+
+/** The item that roof edge is bought as: the first of the list that is not retired. */
+export function edgeItem(priceList: readonly PriceItem[]): PriceItem | undefined {
+  return priceList.find((item) => item.category === 'edge' && !item.retired);
+}
+
+function plankPurchase(
+  need: Extract<Need, { kind: 'planks' }>,
+  item: PriceItem,
+  price: DatedPrice,
+): Result<Purchase, Problem> {
+  if (item.lengthFt === null) {
+    const foot = footUsd(item, price.observation.priceUsd);
+    return foot.ok ? ok({ quantity: new Decimal(need.lengthFt), unit: 'LF', unitCostUsd: foot.value }) : foot;
+  }
+  const piece = pieceUsd(item, price.observation.priceUsd);
+  return piece.ok
+    ? ok({
+        quantity: new Decimal(need.lengthFt).div(item.lengthFt).ceil(),
+        unit: 'each',
+        unitCostUsd: piece.value,
+      })
+    : piece;
+}
+
+function buy(
+  input: PriceQuestion,
+  line: TakeoffLine,
+  itemId: string,
+  purchase: (item: PriceItem, price: DatedPrice) => Result<Purchase, Problem>,
+): Costed {
+  const item = input.priceList.find(({ id }) => id === itemId);
+  if (item === undefined) return { drafts: [], lacks: [{ code: 'no-price', item: line.description }] };
+  const price = priceOn(item, input.asOf, input.settings.money.priceStaleDays);
+  if (!price.ok) return { drafts: [], lacks: [price.problem] };
+  const bought = purchase(item, price.value);
+  if (!bought.ok) return { drafts: [], lacks: [bought.problem] };
+  const size = item.lengthFt ?? (item.lengthIn === null ? null : formatLength(item.lengthIn));
+  const draft = boughtDraft({
+    id: line.id,
+    line,
+    item,
+    price: price.value,
+    description: item.description,
+    quantity: bought.value.quantity,
+    unit: bought.value.unit,
+    unitCostUsd: bought.value.unitCostUsd,
+    parts: [
+      lineTrace(line),
+      ...(size === null
+        ? []
+        : [{ label: 'Length of one', value: typeof size === 'number' ? `${size} ft` : size }]),
+    ],
+  });
+  return { drafts: [draft], lacks: [] };
+}

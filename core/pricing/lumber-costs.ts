@@ -1,0 +1,89 @@
+import { Decimal } from 'decimal.js';
+import type { Board, CutPlan } from '../cutting/cut-plan-types.ts';
+import type { Takeoff, TakeoffLine } from '../takeoff/takeoff-types.ts';
+import { formatLength } from '../units/format-length.ts';
+import { inchesOf } from '../units/sixteenths.ts';
+import { boughtDraft, type CostDraft, type Costed, lineTrace } from './cost-draft.ts';
+import type { PriceItem } from './price-list.ts';
+import { priceOn } from './price-on.ts';
+import type { PriceQuestion } from './stock-lengths.ts';
+
+/**
+ * Cost lines of lumber: one for each length bought, boards x price of a board.
+ * Boards are shared between uses (blocks come out of extender boards), so a line stands in the phase, and under the
+ * wording, of the takeoff line whose pieces take most of its length.
+ */
+export function lumberCosts(input: PriceQuestion, takeoff: Takeoff, cutPlans: readonly CutPlan[]): Costed {
+  const lineOfMark = new Map<string, TakeoffLine>();
+  for (const line of takeoff.lines) {
+    if (line.need.kind !== 'lumber') continue;
+    for (const mark of line.need.marks) lineOfMark.set(mark, line);
+  }
+  const items = new Map(input.priceList.map((item) => [item.id, item]));
+  const drafts = cutPlans.flatMap((plan) =>
+    boardsByItem(plan).map(([itemId, boards]) => {
+      const item = items.get(itemId);
+      if (item === undefined) throw new Error(`cut plan ${plan.group} buys an item that is not on the list`);
+      return lumberDraft(input, plan, item, boards, lineOfMark);
+    }),
+  );
+  return { drafts, lacks: [] };
+}
+
+function lumberDraft(
+  input: PriceQuestion,
+  plan: CutPlan,
+  item: PriceItem,
+  boards: readonly Board[],
+  lineOfMark: ReadonlyMap<string, TakeoffLine>,
+): CostDraft {
+  const price = priceOn(item, input.asOf, input.settings.money.priceStaleDays);
+  const served = servedLines(boards, lineOfMark);
+  const main = served[0];
+  const first = boards[0];
+  if (!price.ok || main === undefined || first === undefined)
+    throw new Error(`cut plan ${plan.group} has a board without a price or without pieces`);
+  const length = formatLength(inchesOf(first.lengthSixteenths));
+  return boughtDraft({
+    id: `lumber-${plan.group.replaceAll(' ', '-')}-${item.id}`,
+    line: main,
+    item,
+    price: price.value,
+    description: `${plan.group}, ${length}`,
+    quantity: boards.length,
+    unit: 'each',
+    unitCostUsd: new Decimal(first.priceCents).div(100).toFixed(2),
+    parts: [
+      ...served.map(lineTrace),
+      ...boards.map((board) => ({
+        label: `Board ${board.number}`,
+        value: `${board.items.length} ${board.items.length === 1 ? 'piece' : 'pieces'} from ${length}`,
+        ref: `board/${plan.group}/${board.number}`,
+      })),
+    ],
+  });
+}
+
+function boardsByItem(plan: CutPlan): readonly (readonly [string, readonly Board[]])[] {
+  const byItem = new Map<string, Board[]>();
+  for (const board of plan.boards) {
+    const boards = byItem.get(board.itemId);
+    if (boards === undefined) byItem.set(board.itemId, [board]);
+    else boards.push(board);
+  }
+  return [...byItem].sort(([, a], [, b]) => (a[0]?.lengthSixteenths ?? 0) - (b[0]?.lengthSixteenths ?? 0));
+}
+
+/** Takeoff lines that have pieces in these boards, the one with the most length first. */
+function servedLines(
+  boards: readonly Board[],
+  lineOfMark: ReadonlyMap<string, TakeoffLine>,
+): readonly TakeoffLine[] {
+  const lengths = new Map<TakeoffLine, number>();
+  for (const board of boards)
+    for (const piece of board.items) {
+      const line = lineOfMark.get(piece.mark);
+      if (line !== undefined) lengths.set(line, (lengths.get(line) ?? 0) + piece.lengthSixteenths);
+    }
+  return [...lengths].sort(([, a], [, b]) => b - a).map(([line]) => line);
+}

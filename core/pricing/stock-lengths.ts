@@ -1,0 +1,109 @@
+import { Decimal } from 'decimal.js';
+import type { StockLength } from '../cutting/cut-plan-types.ts';
+import type { Stock } from '../eave/design-document.ts';
+import type { JobInput } from '../job/job-file.ts';
+import type { Problem } from '../problems/problem.ts';
+import { inchesOf, nearestSixteenth, type Sixteenths } from '../units/sixteenths.ts';
+import type { PriceItem } from './price-list.ts';
+import { priceOn } from './price-on.ts';
+import { pieceUsd } from './unit-conversion.ts';
+
+/** The lengths of one stock that can be bought on the estimate's day, and what stands in the way of the others. */
+export type PricedStock = {
+  /** One a length, the cheapest item of that length; shortest first. */
+  readonly lengths: readonly StockLength[];
+  /** One for each item of the stock that has no usable price. */
+  readonly problems: readonly Problem[];
+};
+
+/** What prices are looked up in. */
+export type PriceQuestion = Pick<JobInput, 'asOf' | 'priceList' | 'settings'>;
+
+/** Names a stock in refs and messages, e.g. `2x6 No.2`, or `2x6` without a grade. */
+export function stockKey(stock: Stock): string {
+  return `${stock.section.trim()} ${stock.grade.trim()}`.trim();
+}
+
+/**
+ * The priced lengths of a stock. Lengths that the shop excludes and retired items are left out.
+ *
+ * A stock with a grade is met by items of that grade; a stock without one by items without one, or, where the price
+ * list has none, by items of any grade of the section.
+ * @param input - day, price list and settings.
+ * @param stock - section and grade wanted.
+ * @returns lengths in whole sixteenths [1/16 in] at whole cents [cent], rounded half up a piece.
+ */
+export function stockLengths(input: PriceQuestion, stock: Stock): PricedStock {
+  const excluded = new Set(input.settings.cutting.excludedLengthsFt);
+  const problems: Problem[] = [];
+  const cheapest = new Map<Sixteenths, StockLength>();
+  for (const item of itemsOfStock(input.priceList, stock)) {
+    if (item.lengthFt !== null && excluded.has(item.lengthFt)) continue;
+    const priced = pricedLength(input, item);
+    if (!priced.ok) {
+      problems.push(priced.problem);
+      continue;
+    }
+    const known = cheapest.get(priced.value.lengthSixteenths);
+    if (known === undefined || priced.value.priceCents < known.priceCents)
+      cheapest.set(priced.value.lengthSixteenths, priced.value);
+  }
+  const lengths = [...cheapest.values()].sort((a, b) => a.lengthSixteenths - b.lengthSixteenths);
+  return { lengths, problems };
+}
+
+/**
+ * Longest length that a stock gives once both ends are trimmed.
+ * @param input - day, price list and settings with the end trim. [in]
+ * @param stock - section and grade wanted.
+ * @returns e.g. 16 ft with 1/2 in. off each end -> 191; null where no length has a price. [in]
+ */
+export function longestUsableIn(input: PriceQuestion, stock: Stock): number | null {
+  const longest = stockLengths(input, stock).lengths.at(-1);
+  return longest === undefined
+    ? null
+    : inchesOf(longest.lengthSixteenths) - 2 * input.settings.cutting.endTrimIn;
+}
+
+function itemsOfStock(priceList: readonly PriceItem[], stock: Stock): readonly PriceItem[] {
+  const ofSection = priceList.filter(
+    (item) =>
+      (item.category === 'lumber' || item.category === 'plank') &&
+      !item.retired &&
+      plain(item.section) === plain(stock.section),
+  );
+  const ofGrade = ofSection.filter((item) => plain(item.grade) === plain(stock.grade));
+  return ofGrade.length === 0 && plain(stock.grade) === '' ? ofSection : ofGrade;
+}
+
+function pricedLength(
+  input: PriceQuestion,
+  item: PriceItem,
+): { readonly ok: true; readonly value: StockLength } | { readonly ok: false; readonly problem: Problem } {
+  if (item.lengthFt === null)
+    return {
+      ok: false,
+      problem: {
+        code: 'unit-does-not-fit',
+        item: item.description,
+        unit: item.unit,
+        needs: 'its length in feet',
+      },
+    };
+  const price = priceOn(item, input.asOf, input.settings.money.priceStaleDays);
+  if (!price.ok) return price;
+  const piece = pieceUsd(item, price.value.observation.priceUsd);
+  if (!piece.ok) return piece;
+  return {
+    ok: true,
+    value: {
+      itemId: item.id,
+      lengthSixteenths: nearestSixteenth(item.lengthFt * 12),
+      priceCents: new Decimal(piece.value).times(100).toNumber(),
+    },
+  };
+}
+
+function plain(text: string): string {
+  return text.trim().toLowerCase();
+}
