@@ -1,0 +1,154 @@
+import type { Phase } from '../eave/design-document.ts';
+
+/** What a task is counted in. */
+export type LabourUnit = 'side' | 'rafter' | 'LF' | 'bay' | 'piece' | 'SF';
+
+/** A task of the crew, with the production rate that holds until the shop enters its own. */
+export type LabourTask = {
+  readonly key: string;
+  readonly label: string;
+  readonly unit: LabourUnit;
+  readonly phase: Phase;
+  readonly clientWording: string;
+  /** Placeholder: the middle of a range of common practice, no source. Labour hours of one person. [h/unit] */
+  readonly hoursPerUnit: number;
+  /** Done at the roof edge, so that storeys and a steep pitch slow it down. */
+  readonly aloft: boolean;
+};
+
+/**
+ * Every task that the takeoff counts, in the order of the work.
+ * All hours are placeholders (common practice, no source) for a straight eave of a one-storey house; the shop's own
+ * rates, set in Settings, take their place.
+ */
+export const labourTasks = [
+  {
+    key: 'survey-rafters',
+    label: 'Survey and number rafters',
+    unit: 'rafter',
+    phase: 'Survey and permit',
+    clientWording: 'Measuring each rafter and laying out the work',
+    hoursPerUnit: 0.12,
+    aloft: true,
+  },
+  {
+    key: 'set-up-side',
+    label: 'Set up, protect and stage',
+    unit: 'side',
+    phase: 'Protect and stage',
+    clientWording: 'Protection of the house and staging along the eave',
+    hoursPerUnit: 12,
+    aloft: true,
+  },
+  {
+    key: 'strip-roof-edge',
+    label: 'Strip back the roof edge',
+    unit: 'LF',
+    phase: 'Strip-back',
+    clientWording: 'Opening the lower roof edge',
+    hoursPerUnit: 0.08,
+    aloft: true,
+  },
+  {
+    key: 'strip-fascia',
+    label: 'Take off old fascia and trim',
+    unit: 'LF',
+    phase: 'Strip-back',
+    clientWording: 'Taking off the old fascia and trim',
+    hoursPerUnit: 0.075,
+    aloft: true,
+  },
+  {
+    key: 'old-blocks-out',
+    label: 'Take out old blocks',
+    unit: 'bay',
+    phase: 'Strip-back',
+    clientWording: 'Taking out old blocking between the rafters',
+    hoursPerUnit: 0.18,
+    aloft: true,
+  },
+  {
+    key: 'cut-extenders',
+    label: 'Cut extenders',
+    unit: 'piece',
+    phase: 'Framing',
+    clientWording: 'Cutting the new rafter extensions, each to its rafter',
+    hoursPerUnit: 0.2,
+    aloft: false,
+  },
+  {
+    key: 'install-extenders',
+    label: 'Install extenders to the string',
+    unit: 'piece',
+    phase: 'Framing',
+    clientWording: 'Setting the new rafter extensions in line',
+    hoursPerUnit: 0.45,
+    aloft: true,
+  },
+  {
+    key: 'cut-tails',
+    label: 'Snap and cut tails in place',
+    unit: 'piece',
+    phase: 'Framing',
+    clientWording: 'Cutting the new tails to one straight line',
+    hoursPerUnit: 0.065,
+    aloft: true,
+  },
+  {
+    key: 'blocks',
+    label: 'Cut and set blocks',
+    unit: 'piece',
+    phase: 'Framing',
+    clientWording: 'Blocking between the rafters at the wall',
+    hoursPerUnit: 0.15,
+    aloft: true,
+  },
+  {
+    key: 'fascia',
+    label: 'Set fascia',
+    unit: 'LF',
+    phase: 'Fascia and trim',
+    clientWording: 'Setting the new fascia',
+    hoursPerUnit: 0.08,
+    aloft: true,
+  },
+  {
+    key: 'sheathing',
+    label: 'Sheathe the overhang',
+    unit: 'SF',
+    phase: 'Sheathing and edge',
+    clientWording: 'Sheathing the new overhang',
+    hoursPerUnit: 0.04,
+    aloft: true,
+  },
+  {
+    key: 'drip-edge',
+    label: 'Set drip edge',
+    unit: 'LF',
+    phase: 'Sheathing and edge',
+    clientWording: 'Setting the metal drip edge',
+    hoursPerUnit: 0.025,
+    aloft: true,
+  },
+  {
+    key: 'clean-up-side',
+    label: 'Clean up, magnet sweep, load debris',
+    unit: 'side',
+    phase: 'Clean-up',
+    clientWording: 'Clean-up along the eave',
+    hoursPerUnit: 4.5,
+    aloft: false,
+  },
+] as const satisfies readonly LabourTask[];
+
+/** Key of a task. */
+export type LabourTaskKey = (typeof labourTasks)[number]['key'];
+
+/**
+ * Looks up a task by its key.
+ * @param key - e.g. `install-extenders`.
+ * @returns the task with its placeholder rate, or undefined. [h/unit]
+ */
+export function findLabourTask(key: string): LabourTask | undefined {
+  return labourTasks.find((candidate) => candidate.key === key);
+}

@@ -1,0 +1,88 @@
+import { formatLength } from '../units/format-length.ts';
+import { decimalText } from '../units/money.ts';
+import { inchesOf } from '../units/sixteenths.ts';
+import { hundredths } from './quantities.ts';
+import { counted, idPart, stockName, whereText, type EaveToTakeOff } from './takeoff-context.ts';
+import type { Phase } from '../eave/design-document.ts';
+import type { Piece, TakeoffLine } from './takeoff-types.ts';
+
+const uses: readonly {
+  readonly use: Piece['use'];
+  readonly id: string;
+  readonly name: string;
+  readonly phase: Phase;
+  readonly clientWording: string;
+}[] = [
+  {
+    use: 'extender',
+    id: 'extenders',
+    name: 'Extenders',
+    phase: 'Framing',
+    clientWording: 'Lumber for the new rafter extensions that carry the overhang',
+  },
+  {
+    use: 'block',
+    id: 'blocks',
+    name: 'Blocks',
+    phase: 'Framing',
+    clientWording: 'Lumber for blocking between the rafters at the wall',
+  },
+  {
+    use: 'fascia',
+    id: 'fascia',
+    name: 'Fascia',
+    phase: 'Fascia and trim',
+    clientWording: 'Fascia boards along the new eave edge',
+  },
+];
+
+/**
+ * One line for each use and stock of the pieces. Extenders and blocks are counted in pieces; fascia in running feet
+ * net of waste, rounded to hundredths half up. Boards to buy come later, from the cut plan.
+ * @param pieces - every piece of the job. [1/16 in]
+ * @param eaves - the eaves they belong to, in order.
+ * @returns lines such as `extenders-2x6-No.2`, 29 pieces.
+ */
+export function lumberLines(
+  pieces: readonly Piece[],
+  eaves: readonly EaveToTakeOff[],
+): readonly TakeoffLine[] {
+  return uses.flatMap(({ use, id, name, phase, clientWording }) => {
+    const ofUse = pieces.filter((piece) => piece.use === use);
+    const stocks = new Map(ofUse.map((piece) => [stockName(piece.stock), piece.stock]));
+    return [...stocks].map(([stockText, stock]): TakeoffLine => {
+      const ofStock = ofUse.filter((piece) => stockName(piece.stock) === stockText);
+      const feet = runningFeet(ofStock);
+      const byFeet = use === 'fascia';
+      return {
+        id: `${id}-${idPart(stockText)}`,
+        kind: 'lumber',
+        phase,
+        description: byFeet
+          ? `${name} ${stockText}, ${counted(ofStock.length, 'piece')}`
+          : `${name} ${stockText}, ${feet} LF net`,
+        clientWording,
+        quantity: decimalText(byFeet ? feet : ofStock.length),
+        unit: byFeet ? 'LF' : 'pieces',
+        taxable: true,
+        where: whereText(
+          eaves.flatMap(({ layout }) => {
+            const here = ofStock.filter((piece) => piece.eaveId === layout.eaveId);
+            if (here.length === 0) return [];
+            return [{ layout, amount: byFeet ? `${runningFeet(here)} LF` : String(here.length) }];
+          }),
+        ),
+        madeOf: ofStock.map((piece) => ({
+          label: `${piece.mark}: ${piece.cuts}`,
+          value: formatLength(inchesOf(piece.lengthSixteenths)),
+          ref: `piece/${piece.mark}`,
+        })),
+        need: { kind: 'lumber', stock, marks: ofStock.map((piece) => piece.mark) },
+      };
+    });
+  });
+}
+
+function runningFeet(pieces: readonly Piece[]): string {
+  return hundredths(pieces.reduce((sum, piece) => sum + piece.lengthSixteenths, 0) / 192);
+}
