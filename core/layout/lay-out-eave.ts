@@ -1,0 +1,169 @@
+import { fail, ok, type Result } from '../result.ts';
+import type { EaveDesign } from '../eave/design-document.ts';
+import { levelOverhang } from '../eave/level-overhang.ts';
+import { solveSection } from '../eave/solve-section.ts';
+import { dressedSection, type DressedSection } from '../lumber/dressed-sizes.ts';
+import type { Problem } from '../problems/problem.ts';
+import { placeRafters } from '../survey/place-rafters.ts';
+import type { EaveSurvey } from '../survey/survey-document.ts';
+import { sixteenthsUp } from '../units/sixteenths.ts';
+import { baysOf } from './bays.ts';
+import { chooseSides, type SideChoice } from './choose-sides.ts';
+import { eaveIndex } from './eave-letter.ts';
+import { breakFascia } from './fascia-joints.ts';
+import { fitFasciaLine, lineHeightIn } from './fascia-line.ts';
+import { findInLayout } from './find-in-layout.ts';
+import { findInSections } from './find-in-sections.ts';
+import { findOutOfLine } from './find-out-of-line.ts';
+import type { EaveLayout, Extender, FasciaLine, Unplaced } from './layout-types.ts';
+import { pieceMark } from './marks.ts';
+import { standOnLine, tailTopAsFoundIn } from './stand-on-line.ts';
+
+/** A choice of side that stands. */
+type Placed = Extract<SideChoice, { kind: 'placed' }>;
+
+/**
+ * Lays out one eave: rafters on their stations, an extender beside each where one fits, tails on the fascia line, every
+ * section solved, bays, fascia boards, and what the person should know. Blank lengths are rounded up to a sixteenth;
+ * nothing else is rounded. Source: trade.md 1 and 3.
+ * Worked: rafters at 16, 40, 64 with a joist right of the second -> extenders A-E01 right, A-E02 left (moved), A-E03 right.
+ * @param survey - of the eave. [in]
+ * @param design - of the eave. [in]
+ * @param letter - that its marks begin with, as `eaveLetter` gives it: A is the survey's first eave.
+ * @param longestFasciaIn - usable length of the longest fascia board that can be bought; null assumes 16 ft. [in]
+ * @returns the layout; or the first problem that stops it.
+ */
+export function layOutEave(
+  survey: EaveSurvey,
+  design: EaveDesign,
+  letter: string,
+  longestFasciaIn: number | null,
+): Result<EaveLayout, Problem> {
+  const placedEave = placeRafters(survey, eaveIndex(letter));
+  if (!placedEave.ok) return placedEave;
+  const { rafters, occupied } = placedEave.value;
+
+  const stock = dressedSection(design.extender.section);
+  if (stock === undefined) return unknownSection(design.extender.section, 'the extenders');
+  const fasciaStock = dressedSection(design.fascia.stock.section);
+  if (fasciaStock === undefined) return unknownSection(design.fascia.stock.section, 'the fascia');
+  const overhang = levelOverhang(design, survey.pitchRisePer12, fasciaStock.thicknessIn, survey.name);
+  if (!overhang.ok) return overhang;
+
+  const choices = chooseSides(rafters, occupied, survey.lengthIn, stock.thicknessIn, design);
+  const placed = choices.filter((choice): choice is Placed => choice.kind === 'placed');
+  const fasciaLine = fitFasciaLine(
+    design.fasciaLine,
+    // Without any extender the old rafters' own lines still tell the scatter.
+    (placed.length > 0 ? placed : rafters.map((rafter) => ({ rafter, ...facesOf(rafter) }))).map((one) => ({
+      stationIn: centreOf(one),
+      topIn: tailTopAsFoundIn(one.rafter, overhang.value),
+    })),
+  );
+  const sizes = { survey, design, stock, fasciaStock, overhangLevelIn: overhang.value };
+  const extenders = placed.map((choice) => makeExtender(choice, sizes, fasciaLine, letter));
+
+  const fascia = breakFascia({
+    eaveName: survey.name,
+    letter,
+    fromIn: -design.fascia.pastLeftIn,
+    toIn: survey.lengthIn + design.fascia.pastRightIn,
+    tailCentresIn: extenders.map(({ centreIn }) => centreIn),
+    thicknessIn: fasciaStock.thicknessIn,
+    bevelJoints: design.fascia.bevelJoints,
+    longestIn: longestFasciaIn,
+  });
+  if (!fascia.ok) return fascia;
+
+  const laid = {
+    eaveId: survey.id,
+    name: survey.name,
+    letter,
+    wallLengthIn: survey.lengthIn,
+    overhangLevelIn: overhang.value,
+    rafters,
+    occupied,
+    extenders,
+    unplaced: choices.flatMap(unplacedOf),
+    bays: baysOf(rafters, occupied, extenders, design.blocks, survey.hasOldBlocks, letter),
+    fascia: fascia.value,
+    fasciaLengthIn: fascia.value.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
+    fasciaLine,
+  } satisfies Omit<EaveLayout, 'findings'>;
+  return ok({
+    ...laid,
+    findings: [
+      ...findInLayout(laid),
+      ...findOutOfLine(survey.id, rafters),
+      ...findInSections(survey, design, extenders, rafters, stock.depthIn),
+    ],
+  });
+}
+
+type Sizes = {
+  readonly survey: EaveSurvey;
+  readonly design: EaveDesign;
+  readonly stock: DressedSection;
+  readonly fasciaStock: DressedSection;
+  readonly overhangLevelIn: number;
+};
+
+function makeExtender(choice: Placed, sizes: Sizes, line: FasciaLine, letter: string): Extender {
+  const { survey, design, stock, fasciaStock, overhangLevelIn } = sizes;
+  const { rafter, side, because, clash, leftIn, rightIn } = choice;
+  const centreIn = centreOf(choice);
+  const asFoundIn = tailTopAsFoundIn(rafter, overhangLevelIn);
+  const tailTopIn = line.mode === 'as-found' ? asFoundIn : lineHeightIn(line, centreIn);
+  const edge = standOnLine(rafter, overhangLevelIn, design.backspanRatio, tailTopIn);
+  const section = solveSection({
+    pitchRisePer12: edge.pitchRisePer12,
+    heightAbovePlateIn: edge.heightAbovePlateIn,
+    plateWidthIn: survey.plateWidthIn,
+    overhangLevelIn,
+    depthIn: stock.depthIn,
+    tailCut: design.tailCut,
+    backspanRatio: design.backspanRatio,
+    clearBackspanIn: rafter.clearBackspanIn,
+    trimAllowanceIn: design.trimAllowanceIn,
+    fasciaDepthIn: fasciaStock.depthIn,
+    fasciaDropIn: design.fascia.dropIn,
+    soffit: design.soffit.kind,
+    soffitThicknessIn: design.soffit.thicknessIn,
+    windowHeadBelowPlateIn: survey.windowHeadBelowPlateIn,
+  });
+  return {
+    mark: pieceMark(letter, 'E', rafter.number),
+    rafterId: rafter.id,
+    rafterNumber: rafter.number,
+    side,
+    centreIn,
+    leftIn,
+    rightIn,
+    because,
+    clash,
+    section,
+    liftAtTailIn: edge.liftAtTailIn,
+    pitchRisePer12: edge.pitchRisePer12,
+    blankSixteenths: sixteenthsUp(section.blankLengthIn),
+  };
+}
+
+function unplacedOf(choice: SideChoice): readonly Unplaced[] {
+  if (choice.kind === 'placed') return [];
+  const { rafter, reason, left, right } = choice;
+  return [
+    { rafterId: rafter.id, rafterNumber: rafter.number, stationIn: rafter.centreIn, reason, left, right },
+  ];
+}
+
+function facesOf(rafter: { readonly leftFaceIn: number; readonly rightFaceIn: number }) {
+  return { leftIn: rafter.leftFaceIn, rightIn: rafter.rightFaceIn };
+}
+
+function centreOf({ leftIn, rightIn }: { readonly leftIn: number; readonly rightIn: number }): number {
+  return (leftIn + rightIn) / 2;
+}
+
+function unknownSection(section: string, use: string): Result<never, Problem> {
+  return fail({ code: 'unknown-section', section, use });
+}
