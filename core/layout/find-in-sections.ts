@@ -1,6 +1,7 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { RafterSection } from '../eave/section-types.ts';
 import { dressedSections } from '../lumber/dressed-sizes.ts';
+import { assertNever } from '../result.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 import { formatInches } from '../units/format-length.ts';
 import { slopeFactor } from '../units/pitch.ts';
@@ -84,7 +85,7 @@ export function findInSections(
       topic: 'window-head',
       structural: false,
       say: (low) =>
-        `the ${design.soffit.kind === 'open' ? 'tails come' : 'soffit comes'} ${low} below the lowest window or door head. Try a shallower tail, less overhang, or a sloped soffit.`,
+        `the ${design.soffit.kind === 'open' ? 'tails come' : 'soffit comes'} ${low} below the lowest window or door head. Try ${design.soffit.kind === 'level' ? 'a shallower tail, less overhang, or a sloped soffit' : 'shallower stock'}.`,
     }),
     ...(survey.deckStaysOn ? findInsertion(survey, design, extenders, rafters, depthIn) : []),
   ];
@@ -135,6 +136,8 @@ function shortBearing(bearing: RafterSection['bearing']): number | null {
       return 0;
     case 'shimmed':
       return bearing.shimIn < untoldIn ? 0 : null;
+    default:
+      return assertNever(bearing);
   }
 }
 

@@ -1,4 +1,4 @@
-import { fail, ok, type Result } from '../result.ts';
+import { assertNever, fail, ok, type Result } from '../result.ts';
 import type { Problem, ProblemKind } from '../problems/problem.ts';
 import type { Occupied, PlacedRafter } from '../layout/layout-types.ts';
 import { occupiedPlaces } from './occupied-places.ts';
@@ -81,6 +81,8 @@ function centreOf(
       return (
         readingIn + { centre: 0, 'near-face': thicknessIn / 2, 'far-face': -thicknessIn / 2 }[eave.readingTo]
       );
+    default:
+      return assertNever(eave.readingMode);
   }
 }
 
