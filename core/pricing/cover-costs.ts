@@ -1,6 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
+import { edgeItem, edgePieceIn } from '../takeoff/drip-edge.ts';
 import type { Need, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { boughtDraft, type Costed, lineTrace, nothingCosted } from './cost-draft.ts';
@@ -38,23 +39,15 @@ export function edgeCosts(input: PriceQuestion, line: TakeoffLine): Costed {
   const item = edgeItem(input.priceList);
   if (item === undefined) return { drafts: [], lacks: [{ code: 'no-price', item: line.description }] };
   return buy(input, line, item.id, (edge, price) => {
-    const each = edgeUsd(edge, price.observation.priceUsd, usualEdgeIn);
+    const each = edgeUsd(edge, price.observation.priceUsd, edgePieceIn(edge));
     const roll = edge.unit === 'roll' && edge.lengthIn !== null;
     const quantity = roll
-      ? new Decimal(need.lengthIn).div(edge.lengthIn ?? usualEdgeIn).ceil()
+      ? new Decimal(need.lengthIn).div(edgePieceIn(edge)).ceil()
       : new Decimal(need.pieces);
     return each.ok
       ? ok({ quantity, unit: edge.unit === 'roll' ? 'roll' : 'piece', unitCostUsd: each.value })
       : each;
   });
-}
-
-/** Roof edge is sold in pieces of 10 ft (common practice, no source). [in] */
-const usualEdgeIn = 120;
-
-/** The item that roof edge is bought as: the first of the list that is not retired. */
-export function edgeItem(priceList: readonly PriceItem[]): PriceItem | undefined {
-  return priceList.find((item) => item.category === 'edge' && !item.retired);
 }
 
 function plankPurchase(

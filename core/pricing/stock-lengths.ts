@@ -19,11 +19,6 @@ export type PricedStock = {
 /** What prices are looked up in. */
 export type PriceQuestion = Pick<JobInput, 'asOf' | 'priceList' | 'settings'>;
 
-/** Names a stock in refs and messages, e.g. `2x6 No.2`, or `2x6` without a grade. */
-export function stockKey(stock: Stock): string {
-  return `${stock.section.trim()} ${stock.grade.trim()}`.trim();
-}
-
 /**
  * The priced lengths of a stock. Lengths that the shop excludes and retired items are left out.
  *

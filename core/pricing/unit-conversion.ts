@@ -82,10 +82,10 @@ export function sheetUsd(item: PriceItem, priceUsd: string): Result<Usd, Problem
 }
 
 /**
- * Price of one piece or roll of roof edge, from each, roll, or LF with its length.
- * @param item - edge metal; its length is needed where it is priced by LF. [in]
+ * Price of one piece or roll of roof edge, from each, roll, or LF.
+ * @param item - edge metal, priced by each, roll or LF.
  * @param priceUsd - dollars for one unit of sale. [$/unit]
- * @param lengthIn - length of one piece, where the item does not say. [in]
+ * @param lengthIn - length of one piece. [in]
  * @returns whole cents half up, e.g. 120 in. at $0.89 LF -> $8.90; or `unit-does-not-fit`. [$]
  */
 export function edgeUsd(item: PriceItem, priceUsd: string, lengthIn: number): Result<Usd, Problem> {
@@ -94,7 +94,7 @@ export function edgeUsd(item: PriceItem, priceUsd: string, lengthIn: number): Re
     case 'roll':
       return ok(usd(priceUsd));
     case 'LF':
-      return ok(usd(new Decimal(priceUsd).times(item.lengthIn ?? lengthIn).div(12)));
+      return ok(usd(new Decimal(priceUsd).times(lengthIn).div(12)));
     case 'BF':
     case 'MBF':
     case 'lb':
