@@ -51,6 +51,8 @@ const savedEstimate = z.strictObject({
   savedOn: civilDate,
   totalUsd: z.string(),
   lacks: z.int(),
+  /** False where the frozen record was changed outside of the program: not to be relied on. */
+  intact: z.boolean(),
 });
 
 const namedText = z.strictObject({ fileName: z.string(), text: z.string() });

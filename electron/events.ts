@@ -1,0 +1,38 @@
+import type { HostEvent } from '../core/contract/reply.ts';
+
+/** Where the host's events go out to whoever listens. */
+export type Events = {
+  publish(event: HostEvent): void;
+  /** Returns the function that stops listening. */
+  subscribe(listener: (event: HostEvent) => void): () => void;
+};
+
+/** Makes a channel for events without listeners yet. */
+export function createEvents(): Events {
+  const listeners = new Set<(event: HostEvent) => void>();
+  return {
+    publish(event) {
+      for (const listener of listeners) listener(event);
+    },
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+  };
+}
+
+/** What a write made different, by the command that did it. A job file can bring prices and settings along. */
+export function changedBy(command: string): readonly HostEvent['what'][] {
+  if (command === 'jobs.import' || command === 'jobs.openSample') return ['jobs', 'prices', 'settings'];
+  switch (command.split('.')[0]) {
+    case 'jobs':
+    case 'estimates':
+      return ['jobs'];
+    case 'prices':
+      return ['prices'];
+    case 'settings':
+      return ['settings'];
+    default:
+      return [];
+  }
+}

@@ -1,0 +1,198 @@
+import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
+import type { Block, Sheet } from '../../core/documents/sheet.ts';
+import { fitToScale } from '../../core/drawings/standard-scales.ts';
+import { toSvg } from '../../core/drawings/to-svg.ts';
+import { assertNever } from '../../core/result.ts';
+import { paperFont } from './fonts.ts';
+import { headlineLevel, makeTable } from './make-table.ts';
+import { contentHeightPt, contentWidthPt, margins, type PaperSize, paperSizes } from './paper-size.ts';
+
+/** Turns a sheet into what pdfmake lays out: black on white, header and page x of y on each page. */
+export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumentDefinitions {
+  const { widthPt, heightPt } = paperSizes[paperSize];
+  const stamp = new Date(`${sheet.date}T12:00:00Z`);
+  return {
+    pageSize: { width: widthPt, height: heightPt },
+    pageMargins: [margins.left, margins.top, margins.right, margins.bottom],
+    defaultStyle: { font: paperFont, fontSize: 10, lineHeight: 1.05 },
+    language: 'en-US',
+    displayTitle: true,
+    version: '1.7',
+    info: {
+      title: `${sheet.title} - ${sheet.job.name}`,
+      author: sheet.shop.name,
+      creator: 'Eavewright',
+      producer: 'Eavewright',
+      creationDate: stamp,
+      modDate: stamp,
+    },
+    header: () => pageHead(sheet, contentWidthPt(paperSize)),
+    footer: (page, pages) => pageFoot(sheet, page, pages),
+    content: sheet.blocks.map((block, index) => makeBlock(block, sheet.blocks[index + 1], paperSize)),
+    pageBreakBefore: (node, nodes) =>
+      node.headlineLevel === headlineLevel && standsAlone(nodes.getFollowingNodesOnPage()),
+  };
+}
+
+/** A heading stands alone when nothing but headings follows it on its page. */
+function standsAlone(
+  following: readonly { readonly text?: unknown; readonly svg?: unknown; readonly headlineLevel?: unknown }[],
+): boolean {
+  return !following.some(
+    (node) => node.headlineLevel === undefined && (node.svg !== undefined || typeof node.text === 'string'),
+  );
+}
+
+function pageHead(sheet: Sheet, widthPt: number): Content {
+  const { shop, job } = sheet;
+  const contact = [shop.address, shop.contact].filter((part) => part !== '').join('  ·  ');
+  return {
+    margin: [margins.left, 26, margins.right, 0],
+    stack: [
+      {
+        columns: [
+          {
+            width: '*',
+            stack: [
+              { text: shop.name === '' ? 'Shop name not set' : shop.name, bold: true, fontSize: 13 },
+              { text: shop.licence === '' ? ' ' : `Licence ${shop.licence}`, fontSize: 8.5 },
+              { text: contact === '' ? ' ' : contact, fontSize: 8, color: '#333333' },
+            ],
+          },
+          {
+            width: '*',
+            stack: [
+              { text: sheet.title, bold: true, fontSize: 13, alignment: 'right' },
+              { text: job.name, fontSize: 8.5, alignment: 'right' },
+              {
+                text: job.siteAddress === '' ? ' ' : job.siteAddress,
+                fontSize: 8,
+                alignment: 'right',
+                color: '#333333',
+              },
+            ],
+          },
+        ],
+        columnGap: 16,
+      },
+      {
+        canvas: [{ type: 'line', x1: 0, y1: 4, x2: widthPt, y2: 4, lineWidth: 1.2 }],
+      },
+    ],
+  };
+}
+
+function pageFoot(sheet: Sheet, page: number, pages: number): Content {
+  return {
+    margin: [margins.left, 16, margins.right, 0],
+    columns: [
+      { text: `${sheet.title}  ·  ${sheet.date}`, fontSize: 8, color: '#333333' },
+      { text: `page ${page} of ${pages}`, fontSize: 8, alignment: 'right' },
+    ],
+  };
+}
+
+function makeBlock(block: Block, next: Block | undefined, paperSize: PaperSize): Content {
+  const widthPt = contentWidthPt(paperSize);
+  switch (block.kind) {
+    case 'heading':
+      return { text: block.text, bold: true, fontSize: 12, margin: [0, 8, 0, 3], headlineLevel };
+    case 'paragraph':
+      return {
+        text: block.text,
+        fontSize: block.small === true ? 8.5 : 10,
+        margin: [0, 0, 0, next?.kind === 'paragraph' ? 3 : 7],
+      };
+    case 'facts':
+      return facts(block.pairs, widthPt);
+    case 'list':
+      return { ul: block.items.map((text) => ({ text, margin: [0, 0, 0, 1.5] })), margin: [0, 0, 0, 8] };
+    case 'table':
+      return makeTable(block.columns, block.rows, widthPt);
+    case 'drawing': {
+      // Room for the line under the drawing and a heading above it on the same page.
+      const room = (contentHeightPt(paperSize) - 60) * block.heightShare;
+      const { painted, scaleText } = fitToScale(block.drawing, widthPt, room);
+      return {
+        unbreakable: true,
+        stack: [
+          { svg: toSvg(painted, paperFont), width: painted.widthPx, alignment: 'center' },
+          {
+            text: `${block.drawing.title}  ·  ${scaleText}`,
+            fontSize: 8,
+            alignment: 'center',
+            margin: [0, 2, 0, 8],
+          },
+        ],
+      };
+    }
+    case 'caution':
+      return caution(block.text, widthPt);
+    case 'signatures':
+      return signatures(block.parties);
+    default:
+      return assertNever(block);
+  }
+}
+
+function facts(pairs: readonly (readonly [string, string])[], widthPt: number): Content {
+  const half = Math.ceil(pairs.length / 2);
+  const cell = (pair: readonly [string, string] | undefined): readonly Content[] => [
+    { text: pair?.[0] ?? '', fontSize: 8.5, color: '#333333' },
+    { text: pair?.[1] ?? '', fontSize: 10 },
+  ];
+  const labelPt = 84;
+  const valuePt = widthPt / 2 - labelPt - 12;
+  return {
+    table: {
+      widths: [labelPt, valuePt, labelPt, valuePt],
+      body: Array.from({ length: half }, (_, index) => [...cell(pairs[index]), ...cell(pairs[half + index])]),
+      dontBreakRows: true,
+    },
+    layout: {
+      hLineWidth: () => 0,
+      vLineWidth: () => 0,
+      paddingLeft: (column) => (column === 0 ? 0 : 4),
+      paddingRight: () => 4,
+      paddingTop: () => 1.2,
+      paddingBottom: () => 1.2,
+    },
+    margin: [0, 0, 0, 8],
+  };
+}
+
+/** A caution stands in a box with a heavy left edge, so that it shows without colour. */
+function caution(text: string, widthPt: number): Content {
+  return {
+    unbreakable: true,
+    table: {
+      widths: [widthPt - 20],
+      body: [[{ text: [{ text: 'Caution. ', bold: true }, text], fontSize: 9 }]],
+    },
+    layout: {
+      hLineWidth: () => 0.5,
+      vLineWidth: (line) => (line === 0 ? 3 : 0.5),
+      paddingLeft: () => 8,
+      paddingRight: () => 8,
+      paddingTop: () => 5,
+      paddingBottom: () => 5,
+    },
+    margin: [0, 4, 0, 10],
+  };
+}
+
+function signatures(parties: readonly string[]): Content {
+  return {
+    unbreakable: true,
+    margin: [0, 26, 0, 0],
+    columnGap: 28,
+    columns: parties.map((party) => ({
+      width: '*',
+      stack: [
+        { canvas: [{ type: 'line', x1: 0, y1: 0, x2: 225, y2: 0, lineWidth: 0.8 }] },
+        { text: party, fontSize: 8.5, margin: [0, 3, 0, 0] },
+        { text: 'Date', fontSize: 8.5, margin: [0, 20, 0, 0] },
+      ],
+    })),
+  };
+}

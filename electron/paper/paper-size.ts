@@ -1,0 +1,23 @@
+/** Papers that sheets are made for. */
+export type PaperSize = 'letter' | 'a4';
+
+/** Width and height, at 72 points an inch. [pt] Sources: ANSI Y14.1 size A (8-1/2 by 11 in.), ISO 216 A4 (210 by 297 mm). */
+export const paperSizes: Readonly<
+  Record<PaperSize, { readonly widthPt: number; readonly heightPt: number }>
+> = {
+  letter: { widthPt: 612, heightPt: 792 },
+  a4: { widthPt: 595.28, heightPt: 841.89 },
+};
+
+/** Clear borders of every page; the head and the foot stand inside the top and the bottom one. [pt] */
+export const margins = { left: 46, right: 46, top: 82, bottom: 50 } as const;
+
+/** Width that a page leaves for its content. [pt] */
+export function contentWidthPt(paperSize: PaperSize): number {
+  return paperSizes[paperSize].widthPt - margins.left - margins.right;
+}
+
+/** Height that a page leaves for its content. [pt] */
+export function contentHeightPt(paperSize: PaperSize): number {
+  return paperSizes[paperSize].heightPt - margins.top - margins.bottom;
+}

@@ -1,0 +1,15 @@
+import type { Store } from '../store/open-shop.ts';
+
+/** What the use cases need from the world around them. */
+export type Context = {
+  readonly store: Store;
+  readonly shell: 'electron' | 'loopback';
+  readonly version: string;
+  /** The civil date where the machine stands. */
+  readonly today: () => string;
+  readonly newId: () => string;
+  /** The text of the sample job's file. */
+  readonly sampleJob: () => Promise<string>;
+  /** Asks where to and saves; null in a shell where the page downloads instead. */
+  readonly saveFile: ((fileName: string, bytes: Uint8Array) => Promise<boolean>) | null;
+};

@@ -1,0 +1,38 @@
+import { fail, ok } from '../../core/result.ts';
+import type { Handlers } from '../handlers.ts';
+import { addEstimate, listEstimates } from '../store/estimates.ts';
+import { getJob } from '../store/jobs.ts';
+import type { Context } from './context.ts';
+import { loadJobInput } from './job-input.ts';
+
+const noJob = { code: 'not-found', what: 'job' } as const;
+
+/** Frozen estimates. */
+export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.save' | 'estimates.list'> {
+  const { store } = context;
+  return {
+    'estimates.save': async ({ jobId }) => {
+      const { computeJob } = await import('../../core/job/compute-job.ts');
+      const today = context.today();
+      return store.write((db) => {
+        const input = loadJobInput(db, jobId, today);
+        if (input === undefined) return fail(noJob);
+        const result = computeJob(input);
+        if (!result.ok) return result;
+        const id = context.newId();
+        const number = addEstimate(db, {
+          id,
+          jobId,
+          asOf: input.asOf,
+          savedOn: today,
+          totalUsd: result.value.estimate.totalUsd,
+          lacks: result.value.estimate.lacks.length,
+          record: { input, result: result.value },
+        });
+        return ok({ id, number });
+      });
+    },
+    'estimates.list': ({ jobId }) =>
+      store.read((db) => (getJob(db, jobId) === undefined ? fail(noJob) : ok(listEstimates(db, jobId)))),
+  };
+}

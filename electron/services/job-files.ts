@@ -1,0 +1,55 @@
+import type { JobFile } from '../../core/job/job-file.ts';
+import { fail, ok, type Result } from '../../core/result.ts';
+import type { Problem } from '../../core/problems/problem.ts';
+import type { Handlers } from '../handlers.ts';
+import { putDocuments } from '../store/documents.ts';
+import type { WritableDb } from '../store/database.ts';
+import { addJob, type Stamp } from '../store/jobs.ts';
+import { addPrice, hasPriceItem, putPriceItem } from '../store/prices.ts';
+import { getSettings, putSettings } from '../store/settings.ts';
+import { plainFileName } from './app.ts';
+import type { Context } from './context.ts';
+import { loadJobInput } from './job-input.ts';
+
+/** Jobs as files: taking one in, giving one out, and the sample. */
+export function jobFileHandlers(
+  context: Context,
+): Pick<Handlers, 'jobs.import' | 'jobs.openSample' | 'jobs.export'> {
+  const takeIn = async (text: string): Promise<Result<{ id: string }, Problem>> => {
+    const { readJobFile } = await import('../../core/job/read-job-file.ts');
+    const file = readJobFile(text);
+    if (!file.ok) return fail(file.problem[0] ?? { code: 'internal' });
+    const stamp = { today: context.today(), newId: context.newId };
+    return context.store.write((db) => ok({ id: addJobFile(db, file.value, stamp) }));
+  };
+  return {
+    'jobs.import': ({ text }) => takeIn(text),
+    'jobs.openSample': async () => takeIn(await context.sampleJob()),
+    'jobs.export': ({ id }) => {
+      const input = context.store.read((db) => loadJobInput(db, id, context.today()));
+      if (input === undefined) return fail({ code: 'not-found', what: 'job' });
+      const file = { format: 'eavewright-job', version: 1, ...input } satisfies JobFile;
+      return ok({
+        fileName: `${plainFileName(input.job.name)}.eavewright-job.json`,
+        text: `${JSON.stringify(file, null, 2)}\n`,
+      });
+    },
+  };
+}
+
+/**
+ * Adds a job with its documents. Price items that the shop's list lacks are added with their prices; the shop's own are
+ * left alone. The file's settings are taken only by a shop that has never saved its own.
+ */
+function addJobFile(db: WritableDb, file: JobFile, stamp: Stamp): string {
+  const id = addJob(db, file.job, file.asOf, stamp);
+  putDocuments(db, id, { survey: file.survey, design: file.design, drafts: {} });
+  for (const { prices, ...item } of file.priceList) {
+    if (hasPriceItem(db, item.id)) continue;
+    putPriceItem(db, item);
+    for (const price of prices) addPrice(db, item.id, price);
+  }
+  const stored = getSettings(db);
+  if (stored.revision === 0) putSettings(db, file.settings, 0);
+  return id;
+}

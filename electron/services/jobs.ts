@@ -1,0 +1,94 @@
+import { fail, ok } from '../../core/result.ts';
+import type { Handlers, ReadInput } from '../handlers.ts';
+import { canonicalJson } from '../store/canonical-json.ts';
+import { listCustomers, noCustomer } from '../store/customers.ts';
+import type { ReadableDb } from '../store/database.ts';
+import { getDocuments, putDocuments, type Documents } from '../store/documents.ts';
+import { addJob, archiveJob, changeJob, getJob, listJobs, type JobSummary, type StoredJob } from '../store/jobs.ts';
+import type { Context } from './context.ts';
+
+type JobCommands =
+  | 'jobs.list'
+  | 'jobs.create'
+  | 'jobs.get'
+  | 'jobs.save'
+  | 'jobs.copy'
+  | 'jobs.archive'
+  | 'customers.list';
+
+const noJob = { code: 'not-found', what: 'job' } as const;
+
+/** Jobs and their documents. */
+export function jobHandlers(context: Context): Pick<Handlers, JobCommands> {
+  const { store } = context;
+  const stamp = () => ({ today: context.today(), newId: context.newId });
+  return {
+    'jobs.list': ({ search, archived }) =>
+      ok(store.read((db) => listJobs(db, archived)).filter((job) => matches(job, search))),
+    'customers.list': () => ok(store.read(listCustomers)),
+    'jobs.create': ({ name }) =>
+      store.write((db) => {
+        const info = { name, siteAddress: '', notes: '', customer: noCustomer };
+        const id = addJob(db, info, null, stamp());
+        putDocuments(db, id, blankDocuments);
+        return ok({ id });
+      }),
+    'jobs.get': ({ id }) =>
+      store.read((db) => {
+        const job = getJob(db, id);
+        return job === undefined
+          ? fail(noJob)
+          : ok({ ...job, ...getDocuments(db, id), today: context.today() });
+      }),
+    'jobs.save': (input) =>
+      store.write((db) => {
+        const job = getJob(db, input.id);
+        if (job === undefined) return fail(noJob);
+        if (job.revision !== input.baseRevision) {
+          return alreadySaved(db, job, input)
+            ? ok({ revision: job.revision })
+            : fail({ code: 'changed-elsewhere', what: 'job' });
+        }
+        putDocuments(db, job.id, input);
+        return ok({ revision: changeJob(db, job, input, stamp()) });
+      }),
+    'jobs.copy': ({ id, name }) =>
+      store.write((db) => {
+        const job = getJob(db, id);
+        if (job === undefined) return fail(noJob);
+        const copy = addJob(db, { ...job.info, name }, job.estimateOn, stamp());
+        putDocuments(db, copy, getDocuments(db, id));
+        return ok({ id: copy });
+      }),
+    'jobs.archive': ({ id, archived }) =>
+      store.write((db) => (archiveJob(db, id, archived) ? ok({}) : fail(noJob))),
+  };
+}
+
+const blankDocuments: Documents = {
+  survey: { version: 1, yearBuilt: null, storeys: 1, access: 'ordinary', notes: '', eaves: [] },
+  design: { version: 1, eaves: [], extraCosts: [], exclusions: [], scopeNote: '' },
+  drafts: {},
+};
+
+/** True where the job already says all that a save wants: the same save once more, its first answer lost. */
+function alreadySaved(db: ReadableDb, job: StoredJob, input: ReadInput<'jobs.save'>): boolean {
+  const stored: Record<string, unknown> = {
+    info: job.info,
+    estimateOn: job.estimateOn,
+    ...getDocuments(db, job.id),
+  };
+  const { id: _id, baseRevision: _base, ...wanted } = input;
+  return Object.entries(wanted).every(
+    ([key, value]) => value === undefined || canonicalJson(stored[key]) === canonicalJson(value),
+  );
+}
+
+/** Every word of the search stands somewhere in what the list shows of the job. */
+function matches(job: JobSummary, search: string): boolean {
+  const text = `${job.name} ${job.customerName} ${job.siteAddress}`.toLocaleLowerCase();
+  return search
+    .toLocaleLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+}

@@ -1,0 +1,51 @@
+import { fail, ok } from '../../core/result.ts';
+import type { Handlers } from '../handlers.ts';
+import { addPrice, hasPriceItem, listPrices, putPriceItem } from '../store/prices.ts';
+import type { Context } from './context.ts';
+import { readCsv, writeCsv } from './csv-text.ts';
+
+type PriceCommands =
+  | 'prices.list'
+  | 'prices.saveItem'
+  | 'prices.observe'
+  | 'prices.importCsv'
+  | 'prices.exportCsv';
+
+/** The shop's price list. */
+export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
+  const { store } = context;
+  return {
+    'prices.list': () => ok([...store.read(listPrices)]),
+    'prices.saveItem': ({ item }) =>
+      store.write((db) => {
+        putPriceItem(db, item);
+        return ok({});
+      }),
+    'prices.observe': ({ itemId, observation }) =>
+      store.write((db) => {
+        if (!hasPriceItem(db, itemId)) return fail({ code: 'not-found', what: 'price item' });
+        addPrice(db, itemId, observation);
+        return ok({});
+      }),
+    'prices.importCsv': async ({ text }) => {
+      const table = readCsv(text);
+      if (!table.ok) return table;
+      const { readPriceRows } = await import('../../core/pricing/price-csv.ts');
+      const items = readPriceRows(table.value.header, table.value.rows);
+      if (!items.ok) return items;
+      return store.write((db) => {
+        let prices = 0;
+        for (const { prices: observations, ...item } of items.value) {
+          putPriceItem(db, item);
+          for (const observation of observations) if (addPrice(db, item.id, observation)) prices += 1;
+        }
+        return ok({ items: items.value.length, prices });
+      });
+    },
+    'prices.exportCsv': async () => {
+      const { writePriceRows } = await import('../../core/pricing/price-csv.ts');
+      const rows = writePriceRows(store.read(listPrices));
+      return ok({ fileName: `price-list-${context.today()}.csv`, text: writeCsv(rows) });
+    },
+  };
+}
