@@ -137,16 +137,12 @@ function makeBlock(block: Block, next: Block | undefined, paperSize: PaperSize):
 
 function facts(pairs: readonly (readonly [string, string])[], widthPt: number): Content {
   const half = Math.ceil(pairs.length / 2);
-  const cell = (pair: readonly [string, string] | undefined): readonly Content[] => [
-    { text: pair?.[0] ?? '', fontSize: 8.5, color: '#333333' },
-    { text: pair?.[1] ?? '', fontSize: 10 },
-  ];
   const labelPt = 84;
   const valuePt = widthPt / 2 - labelPt - 12;
   return {
     table: {
       widths: [labelPt, valuePt, labelPt, valuePt],
-      body: Array.from({ length: half }, (_, index) => [...cell(pairs[index]), ...cell(pairs[half + index])]),
+      body: Array.from({ length: half }, (_, index) => [...fact(pairs[index]), ...fact(pairs[half + index])]),
       dontBreakRows: true,
     },
     layout: {
@@ -159,6 +155,13 @@ function facts(pairs: readonly (readonly [string, string])[], widthPt: number): 
     },
     margin: [0, 0, 0, 8],
   };
+}
+
+function fact(pair: readonly [string, string] | undefined): readonly Content[] {
+  return [
+    { text: pair?.[0] ?? '', fontSize: 8.5, color: '#333333' },
+    { text: pair?.[1] ?? '', fontSize: 10 },
+  ];
 }
 
 /** A caution stands in a box with a heavy left edge, so that it shows without colour. */

@@ -24,7 +24,7 @@ export async function makePaper(sheet: Sheet, paperSize: PaperSize): Promise<Pap
     const running = theWorker();
     // While a sheet is being made the process stays alive for it; an idle worker does not hold it.
     running.ref();
-    running.postMessage({ id, sheet, paperSize } satisfies PaperRequest);
+    running.postMessage({ id, sheet, paperSize } satisfies PaperRequest, []);
   });
 }
 
