@@ -1,0 +1,60 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { useEffect } from 'react';
+import { I18nProvider } from 'react-aria-components';
+import { Redirect, Route, Router, Switch } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import { listenForKeys } from './commands/command-keys.ts';
+import { CommandPalette } from './commands/command-palette.tsx';
+import { FrameCommands } from './commands/frame-commands.tsx';
+import { keepAnswersFresh, queryClient } from './host/queries.ts';
+import { startTheme } from './host/theme.ts';
+import { JobWorkspace } from './job/job-workspace.tsx';
+import { ErrorBoundary } from './kit/error-boundary.tsx';
+import { Frame } from './kit/frame.tsx';
+import { Notices } from './kit/notices.tsx';
+import { JobsScreen } from './screens/jobs/jobs-screen.tsx';
+import { NotFoundScreen } from './screens/not-found-screen.tsx';
+import { PricesScreen } from './screens/prices/prices-screen.tsx';
+import { SettingsScreen } from './screens/settings/settings-screen.tsx';
+
+/** The whole program in the window: the frame, the screen by address, and what floats above them. */
+export function App() {
+  useEffect(() => {
+    startTheme();
+    const stops = [listenForKeys(window), keepAnswersFresh()];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, []);
+  return (
+    <QueryClientProvider client={queryClient}>
+      <I18nProvider locale="en-US">
+        <Router hook={useHashLocation}>
+          <FrameCommands />
+          <Frame>
+            <ErrorBoundary>
+              <Switch>
+                <Route path="/">
+                  <Redirect to="/jobs" replace />
+                </Route>
+                <Route path="/jobs">
+                  <JobsScreen />
+                </Route>
+                <Route path="/jobs/:id/:section?">
+                  {(params) => <JobWorkspace key={params.id} jobId={params.id} />}
+                </Route>
+                <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
+                <Route path="/settings/:part?">{(params) => <SettingsScreen part={params.part} />}</Route>
+                <Route>
+                  <NotFoundScreen />
+                </Route>
+              </Switch>
+            </ErrorBoundary>
+          </Frame>
+          <CommandPalette />
+          <Notices />
+        </Router>
+      </I18nProvider>
+    </QueryClientProvider>
+  );
+}

@@ -1,0 +1,94 @@
+import type { HostEvent } from '../../core/contract/reply.ts';
+import { HostLost, type Transport } from '../bridge.ts';
+import { sessionKey } from './session-key.ts';
+
+const pauseMs = 2000;
+
+/** Talks to the loopback host by POST, with the key of this run in a header. */
+export function httpTransport(): Transport {
+  const key = sessionKey();
+  const post = (path: string, body: string, signal?: AbortSignal): Promise<Response> =>
+    fetch(path, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', authorization: `Bearer ${key}` },
+      body,
+      cache: 'no-store',
+      ...(signal === undefined ? {} : { signal }),
+    });
+  return {
+    async invoke(command, input) {
+      let response: Response;
+      try {
+        response = await post(`/api/${command}`, JSON.stringify(input));
+      } catch {
+        throw new HostLost('no-answer');
+      }
+      if (response.status === 401 || response.status === 403) throw new HostLost('no-key');
+      try {
+        return (await response.json()) as unknown;
+      } catch {
+        throw new HostLost('no-answer');
+      }
+    },
+    subscribe(callback) {
+      const stop = new AbortController();
+      void listen(() => post('/events', '{}', stop.signal), stop.signal, callback);
+      return () => stop.abort();
+    },
+  };
+}
+
+/** Reads events, one JSON value a line, and asks again when the answer ends, until told to stop. */
+async function listen(
+  ask: () => Promise<Response>,
+  signal: AbortSignal,
+  callback: (event: HostEvent) => void,
+): Promise<void> {
+  while (!signal.aborted) {
+    let heard = false;
+    try {
+      const response = await ask();
+      if (response.status === 404) return;
+      if (response.ok && response.body !== null) {
+        for await (const line of linesOf(response.body)) {
+          heard = true;
+          for (const event of eventsOf(line)) callback(event);
+        }
+      }
+    } catch {
+      // The host is gone or the page is closing; the next command shows the banner.
+    }
+    if (!heard) await new Promise((resolve) => window.setTimeout(resolve, pauseMs));
+  }
+}
+
+async function* linesOf(body: ReadableStream<Uint8Array<ArrayBuffer>>): AsyncGenerator<string> {
+  const reader = body.pipeThrough(new TextDecoderStream()).getReader();
+  let rest = '';
+  for (;;) {
+    const { done, value } = await reader.read();
+    const lines = (rest + (value ?? '')).split('\n');
+    rest = lines.pop() ?? '';
+    yield* lines;
+    if (done) break;
+  }
+  yield rest;
+}
+
+function eventsOf(line: string): readonly HostEvent[] {
+  if (line.trim() === '') return [];
+  const parsed: unknown = JSON.parse(line);
+  const list: readonly unknown[] = Array.isArray(parsed) ? parsed : [parsed];
+  return list.filter(isHostEvent);
+}
+
+function isHostEvent(value: unknown): value is HostEvent {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'kind' in value &&
+    value.kind === 'changed' &&
+    'what' in value &&
+    (value.what === 'jobs' || value.what === 'prices' || value.what === 'settings')
+  );
+}

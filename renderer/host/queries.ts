@@ -1,0 +1,95 @@
+import { QueryClient, useQuery, type UseQueryResult } from '@tanstack/react-query';
+import type { CommandInput, CommandName, CommandOutput } from '../../core/contract/contract.ts';
+import type { HostEvent, Reply } from '../../core/contract/reply.ts';
+import type { Problem } from '../../core/problems/problem.ts';
+import { HostLost, invoke, subscribe } from '../bridge.ts';
+import { currentConnection, onConnection } from './connection.ts';
+
+/** Carries a problem through TanStack Query, whose failures are thrown. */
+export class ProblemError extends Error {
+  readonly problem: Problem;
+  constructor(problem: Problem) {
+    super(problem.code);
+    this.problem = problem;
+  }
+}
+
+/** Answers are kept until a command makes them old; the host is on this machine, so nothing is fetched by the clock. */
+export const queryClient = new QueryClient({
+  defaultOptions: {
+    queries: {
+      retry: false,
+      staleTime: Number.POSITIVE_INFINITY,
+      refetchOnWindowFocus: false,
+      refetchOnReconnect: false,
+      networkMode: 'always',
+    },
+  },
+});
+
+/** Which answers become old when a topic changes. */
+const commandsByTopic: Readonly<Record<HostEvent['what'], readonly CommandName[]>> = {
+  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'prices.list', 'settings.get'],
+  prices: ['prices.list'],
+  settings: ['settings.get'],
+};
+
+/**
+ * Reads from the host and keeps the answer.
+ * @param command - a reading command.
+ * @param input - its input.
+ */
+export function useAnswer<N extends CommandName>(
+  command: N,
+  input: CommandInput<N>,
+): UseQueryResult<CommandOutput<N>, Error> {
+  return useQuery<CommandOutput<N>>({
+    queryKey: [command, input],
+    queryFn: async () => {
+      const reply = await invoke(command, input);
+      if (!reply.ok) throw new ProblemError(reply.problem);
+      return reply.value;
+    },
+  });
+}
+
+/**
+ * Runs a writing command and lets go of the answers that it made old.
+ * @param command - a writing command.
+ * @param input - its input.
+ * @returns the host's reply; rejects with HostLost where no answer came.
+ */
+export async function tell<N extends CommandName>(
+  command: N,
+  input: CommandInput<N>,
+): Promise<Reply<CommandOutput<N>>> {
+  const reply = await invoke(command, input);
+  const topic = command.split('.')[0];
+  await forget(topic === 'prices' || topic === 'settings' ? topic : 'jobs');
+  return reply;
+}
+
+/** The problem in a failed answer; undefined while there is none or where the host was not reached. */
+export function problemOf(error: Error | null): Problem | undefined {
+  if (error === null || error instanceof HostLost) return undefined;
+  return error instanceof ProblemError ? error.problem : { code: 'internal' };
+}
+
+/** Keeps answers fresh: after what other windows change, and after the host comes back. */
+export function keepAnswersFresh(): () => void {
+  const stopEvents = subscribe((event) => void forget(event.what));
+  const stopConnection = onConnection(() => {
+    if (currentConnection() === 'here') {
+      void queryClient.refetchQueries({ predicate: (query) => query.state.status === 'error' });
+    }
+  });
+  return () => {
+    stopEvents();
+    stopConnection();
+  };
+}
+
+async function forget(topic: HostEvent['what']): Promise<void> {
+  const old = new Set<unknown>(commandsByTopic[topic]);
+  await queryClient.invalidateQueries({ predicate: (query) => old.has(query.queryKey[0]) });
+}

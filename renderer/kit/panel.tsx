@@ -1,0 +1,23 @@
+import { useId, type ReactNode } from 'react';
+
+/** A framed part of a screen with a heading. */
+export function Panel(props: {
+  readonly title: string;
+  readonly actions?: ReactNode;
+  readonly children: ReactNode;
+  /** `flush`: the content touches the frame, for tables and drawings. */
+  readonly look?: 'padded' | 'flush' | undefined;
+}) {
+  const headingId = useId();
+  return (
+    <section className="panel" aria-labelledby={headingId}>
+      <header className="panel-head">
+        <h2 id={headingId} className="panel-title">
+          {props.title}
+        </h2>
+        {props.actions === undefined ? null : <div className="panel-actions">{props.actions}</div>}
+      </header>
+      <div className={props.look === 'flush' ? 'panel-flush' : 'panel-body'}>{props.children}</div>
+    </section>
+  );
+}
