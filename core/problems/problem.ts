@@ -76,6 +76,7 @@ export type ProblemKind =
   | { readonly code: 'csv-broken'; readonly row: number; readonly detail: string }
   | { readonly code: 'file-not-json'; readonly detail: string }
   | { readonly code: 'file-not-a-job'; readonly detail: string }
+  | { readonly code: 'file-not-written'; readonly fileName: string }
   | { readonly code: 'not-found'; readonly what: string }
   | { readonly code: 'changed-elsewhere'; readonly what: string }
   | { readonly code: 'shop-file-in-use' }

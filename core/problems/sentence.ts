@@ -64,6 +64,8 @@ export function problemSentence(problem: Problem): string {
       return `The file is not JSON (${problem.detail}). Choose a job file that Eavewright wrote.`;
     case 'file-not-a-job':
       return `The file is not a job file: ${problem.detail}`;
+    case 'file-not-written':
+      return `${problem.fileName} could not be written there. Choose another folder, or make room on the disk.`;
     case 'not-found':
       return `That ${problem.what} is not in the shop file any more. Go back to the list.`;
     case 'changed-elsewhere':

@@ -14,7 +14,8 @@ export function appHandlers(context: Context): Pick<Handlers, 'app.info' | 'file
       }),
     'files.save': async ({ fileName, base64 }) => {
       if (context.saveFile === null) return fail({ code: 'not-here', what: 'Saving through a dialog' });
-      return ok({ saved: await context.saveFile(plainFileName(fileName), Buffer.from(base64, 'base64')) });
+      const saved = await context.saveFile(plainFileName(fileName), Buffer.from(base64, 'base64'));
+      return saved.ok ? ok({ saved: saved.value }) : saved;
     },
   };
 }
