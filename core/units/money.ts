@@ -11,7 +11,8 @@ export const zeroUsd = '0.00' as Usd;
 
 /** Rounds an exact amount to cents, half up (away from zero), e.g. 1.005 -> `1.01`. */
 export function usd(amount: Decimal.Value): Usd {
-  return new Decimal(amount).toFixed(2, Decimal.ROUND_HALF_UP) as Usd;
+  const cents = new Decimal(amount).toDecimalPlaces(2, Decimal.ROUND_HALF_UP);
+  return (cents.isZero() ? zeroUsd : cents.toFixed(2)) as Usd;
 }
 
 /** Writes an exact decimal as plain text without exponent. */
@@ -28,7 +29,7 @@ export function sumUsd(amounts: Iterable<Usd>): Usd {
 
 /** Writes money for people: `$1,234.50`, negatives as `-$12.00`. */
 export function formatUsd(amount: Usd | DecimalText): string {
-  const fixed = new Decimal(amount).toFixed(2, Decimal.ROUND_HALF_UP);
+  const fixed = usd(amount);
   const negative = fixed.startsWith('-');
   const [whole = '0', cents = '00'] = fixed.replace('-', '').split('.');
   return `${negative ? '-' : ''}$${whole.replace(/\B(?=(\d{3})+$)/g, ',')}.${cents}`;

@@ -1,17 +1,8 @@
 import { fail, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
+import { writeFractionsOut } from './written-fractions.ts';
 
-const inchesPerMetricUnit: Readonly<Record<string, number>> = { mm: 1 / 25.4, cm: 1 / 2.54, m: 1 / 0.0254 };
-
-const vulgarFractions: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
+const millimetresPerUnit: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
 
 const tapeDenominators: ReadonlySet<number> = new Set([2, 4, 8, 16, 32, 64]);
 
@@ -38,10 +29,14 @@ export function parseLength(text: string): Result<number, Problem> {
     fail({ code: 'length-unreadable', typed: text, reason });
   if (normal === '') return unreadable('empty');
   if (normal.startsWith('-')) return unreadable('negative');
+  // More digits than any tape has would overflow to an endless number.
+  if (/(?:^|[^.\d])\d{10}/.test(normal)) return unreadable('form');
 
   const metricMatch = metric.exec(normal);
-  if (metricMatch)
-    return ok(Number(metricMatch[1]) * (inchesPerMetricUnit[metricMatch[2] ?? ''] ?? Number.NaN));
+  if (metricMatch) {
+    // An inch is 25.4 mm exactly (international yard, 1959).
+    return ok((Number(metricMatch[1]) * (millimetresPerUnit[metricMatch[2] ?? ''] ?? Number.NaN)) / 25.4);
+  }
 
   const dashedMatch = dashed.exec(normal);
   if (dashedMatch) {
@@ -82,17 +77,14 @@ export type LengthReason =
 type Part = Result<number, LengthReason>;
 
 function normalise(text: string): string {
-  return text
+  return writeFractionsOut(text.toLowerCase())
     .trim()
-    .toLowerCase()
-    .replace(/[½¼¾⅛⅜⅝⅞]/g, (character) => ` ${vulgarFractions[character]}`)
-    .replaceAll('⁄', '/')
     .replace(/[′’‘`]/g, "'")
     .replace(/[″”“]|''/g, '"')
-    .replace(/\b(inches|inch|in)\.?$/, 'in')
+    .replace(/(?:inches|inch|in)\.?$/, 'in')
     .replace(/(\d|\s)(feet|foot|ft)\b\.?/, '$1ft')
     .replace(/[‐‑–−]/g, '-')
-    .replace(/\s*\/\s*/g, '/')
+    .replace(/\s*-\s*/g, '-')
     .replace(/\s+/g, ' ')
     .trim();
 }

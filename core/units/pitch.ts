@@ -1,5 +1,6 @@
 import { fail, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
+import { writeFractionsOut } from './written-fractions.ts';
 
 /** Steepest pitch that the program takes, as rise in 12 of run. */
 export const steepestPitchRisePer12 = 24;
@@ -10,7 +11,7 @@ export const steepestPitchRisePer12 = 24;
  * @returns rise in 12 of run [in/12 in]; or a problem when unreadable, 0, or above 24/12.
  */
 export function parsePitch(text: string): Result<number, Problem> {
-  const normal = text.trim().toLowerCase().replace(/\s+/g, ' ');
+  const normal = writeFractionsOut(text.toLowerCase()).trim().replace(/\s+/g, ' ');
   const number = String.raw`(\d+(?:\.\d+)?|\.\d+)`;
   const fractionRise = new RegExp(String.raw`^(\d+)[ -](\d+)\/(\d+) ?(?:\/|:|in) ?12$`).exec(normal);
   if (fractionRise) {

@@ -17,7 +17,7 @@ export function nearestSixteenth(inches: number): Sixteenths {
  * @returns whole sixteenths not shorter than the length. [1/16 in]
  */
 export function sixteenthsUp(inches: number): Sixteenths {
-  return Math.ceil(inches * 16 - 1e-6) as Sixteenths;
+  return (Math.ceil(inches * 16 - 1e-6) + 0) as Sixteenths; // + 0 turns -0 into 0
 }
 
 /**
