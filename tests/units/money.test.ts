@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decimalText, formatUsd, splitUsd, sumUsd, usd, type Usd } from '../../core/units/money.ts';
 

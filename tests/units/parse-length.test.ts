@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { formatInches, formatLength } from '../../core/units/format-length.ts';
@@ -86,7 +86,7 @@ describe('a length written the way a carpenter writes it', () => {
   it('never gives NaN, an endless or a negative number, whatever is typed', () => {
     const typed = fc.oneof(
       fc.string(),
-      fc.string({ unit: fc.constantFrom(...'0123456789\'"-/. ftinm½'), maxLength: 14 }),
+      fc.string({ unit: fc.constantFrom(...Array.from('0123456789\'"-/. ftinm½')), maxLength: 14 }),
     );
     fc.assert(
       fc.property(typed, (text) => {
