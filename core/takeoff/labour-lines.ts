@@ -5,6 +5,7 @@ import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
 import { labourTasks, type LabourTask, type LabourTaskKey } from './labour-tasks.ts';
 import { hundredths, sumDecimals } from './quantities.ts';
+import { assertNever } from '../result.ts';
 import { eaveLabel, whereText } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
@@ -148,6 +149,8 @@ function taskQuantity(key: LabourTaskKey, eave: CoveredEave): number {
       return cover.kind === 'none' ? 0 : cover.strip.areaSqFt;
     case 'drip-edge':
       return design.dripEdge ? layout.fasciaLengthIn / 12 : 0;
+    default:
+      return assertNever(key);
   }
 }
 

@@ -1,8 +1,9 @@
 import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
+import { stockGroup } from '../cutting/stock-group.ts';
 import { hundredths } from './quantities.ts';
-import { counted, idPart, stockName, whereText, type EaveToTakeOff } from './takeoff-context.ts';
+import { counted, idPart, whereText, type EaveToTakeOff } from './takeoff-context.ts';
 import type { Phase } from '../eave/design-document.ts';
 import type { Piece, TakeoffLine } from './takeoff-types.ts';
 
@@ -49,9 +50,9 @@ export function lumberLines(
 ): readonly TakeoffLine[] {
   return uses.flatMap(({ use, id, name, phase, clientWording }) => {
     const ofUse = pieces.filter((piece) => piece.use === use);
-    const stocks = new Map(ofUse.map((piece) => [stockName(piece.stock), piece.stock]));
+    const stocks = new Map(ofUse.map((piece) => [stockGroup(piece.stock), piece.stock]));
     return [...stocks].map(([stockText, stock]): TakeoffLine => {
-      const ofStock = ofUse.filter((piece) => stockName(piece.stock) === stockText);
+      const ofStock = ofUse.filter((piece) => stockGroup(piece.stock) === stockText);
       const feet = runningFeet(ofStock);
       const byFeet = use === 'fascia';
       return {

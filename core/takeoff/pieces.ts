@@ -98,6 +98,9 @@ function blockCuts({ survey, design }: EaveToTakeOff): string {
 }
 
 function fasciaCuts(piece: FasciaPiece): string {
-  const cut = (end: FasciaPiece['leftEnd']): string => (end === 'bevel' ? 'bevel 45 deg' : end);
-  return `left end ${cut(piece.leftEnd)}, right end ${cut(piece.rightEnd)}`;
+  return `left end ${fasciaEnd(piece.leftEnd)}, right end ${fasciaEnd(piece.rightEnd)}`;
+}
+
+function fasciaEnd(end: FasciaPiece['leftEnd']): string {
+  return end === 'bevel' ? 'bevel 45 deg' : end;
 }

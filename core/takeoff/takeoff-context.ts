@@ -1,4 +1,4 @@
-import type { Phase, EaveDesign, Stock } from '../eave/design-document.ts';
+import type { Phase, EaveDesign } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
@@ -36,11 +36,6 @@ export function whereText(
   perEave: readonly { readonly layout: EaveLayout; readonly amount: string }[],
 ): string {
   return perEave.map(({ layout, amount }) => `${eaveLabel(layout)}: ${amount}`).join(', ');
-}
-
-/** Text key of a stock, the same in takeoff, cut plan and refs: `2x6 No.2`. */
-export function stockName(stock: Stock): string {
-  return `${stock.section} ${stock.grade}`.trim();
 }
 
 /** Turns words into a part of a line's id: `2x6 No.2` -> `2x6-No.2`. */
