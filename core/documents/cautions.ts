@@ -1,0 +1,31 @@
+import type { JobInput } from '../job/job-file.ts';
+import type { Block } from './sheet.ts';
+
+/** Stands on every sheet that shows a structural figure. */
+export const structuralCaution =
+  'Sizes, seats, notches, backspans, spacings and nails on this sheet are advisory and rest on common practice. ' +
+  'They do not judge the old rafters, the wall, uplift, snow load or earthquake. ' +
+  'Local code, the building department and a licensed engineer decide what may be built.';
+
+/**
+ * Stands where the house is older than the rule's year. Source: 40 CFR 745, subpart E: houses built before 1978;
+ * more than 20 sq ft of painted surface disturbed outside.
+ */
+export const leadCaution =
+  'The house was built before 1978, so its paint may hold lead. The federal lead-safe rule applies once more than ' +
+  '20 sq ft of painted surface is disturbed outside; one eave with its fascia and frieze can pass that. ' +
+  'Ask the building department, and have the paint tested or treat it as lead paint.';
+
+/** Stands where the year of the house is not known. */
+export const yearUnknownCaution =
+  'The year of the house is not known. If it was built before 1978, its paint may hold lead and the federal ' +
+  'lead-safe rule may apply. Find out before work begins.';
+
+/** The cautions that a job's papers carry. */
+export function cautionBlocks(input: JobInput): readonly Block[] {
+  const { yearBuilt } = input.survey;
+  const blocks: Block[] = [{ kind: 'caution', text: structuralCaution }];
+  if (yearBuilt === null) blocks.push({ kind: 'caution', text: yearUnknownCaution });
+  else if (yearBuilt < 1978) blocks.push({ kind: 'caution', text: leadCaution });
+  return blocks;
+}

@@ -1,0 +1,21 @@
+import type { JobInput } from '../job/job-file.ts';
+import type { JobResult } from '../job/job-result.ts';
+import { assertNever } from '../result.ts';
+import { cutListSheet } from './cut-list-sheet.ts';
+import { quoteSheet } from './quote-sheet.ts';
+import type { Sheet, SheetKind } from './sheet.ts';
+import { takeoffSheet } from './takeoff-sheet.ts';
+
+/** Says what one paper of a job says, as data: the painter and the printer add no figure of their own. */
+export function makeSheet(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
+  switch (kind) {
+    case 'takeoff':
+      return takeoffSheet(input, result);
+    case 'cut-list':
+      return cutListSheet(input, result);
+    case 'quote':
+      return quoteSheet(input, result);
+    default:
+      return assertNever(kind);
+  }
+}

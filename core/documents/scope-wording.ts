@@ -1,0 +1,57 @@
+import type { Stock } from '../eave/design-document.ts';
+import type { JobInput } from '../job/job-file.ts';
+import type { JobResult } from '../job/job-result.ts';
+import { formatLength } from '../units/format-length.ts';
+import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
+
+/** What is built, in plain words, one paragraph an eave: only what the takeoff counts is promised. */
+export function scopeParagraphs(input: JobInput, result: JobResult): readonly string[] {
+  return eavesWithParts(input, result.eaves).map((parts) => eaveParagraph(parts, result));
+}
+
+function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string {
+  const counted = new Set(result.takeoff.lines.map((line) => line.kind));
+  const tails = layout.extenders.length;
+  const blocks = layout.bays.filter((bay) => bay.block === 'block').length;
+  const sentences = [
+    `${layout.name}, ${formatLength(layout.wallLengthIn)} long: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} fastened beside the old rafters, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level.`,
+    lineSentence(layout.fasciaLine.mode),
+  ];
+  for (const missing of layout.unplaced) {
+    sentences.push(
+      missing.reason === 'pinned-none'
+        ? `Rafter ${missing.rafterNumber}, ${formatLength(missing.stationIn)} from the left, gets no new tail.`
+        : `Rafter ${missing.rafterNumber}, ${formatLength(missing.stationIn)} from the left, gets no new tail, because both its sides are taken at the wall.`,
+    );
+  }
+  if (blocks > 0) {
+    sentences.push(
+      `${blocks} ${blocks === 1 ? 'block' : 'blocks'} of ${stockName(design.blocks.stock)} lumber close the bays between the rafters at the wall.`,
+    );
+  }
+  sentences.push(
+    `A new fascia of ${stockName(design.fascia.stock)} runs ${formatLength(layout.fasciaLengthIn)}.`,
+  );
+  if (design.sheathing.kind !== 'none' && (counted.has('sheet') || counted.has('plank'))) {
+    sentences.push(
+      design.sheathing.kind === 'panels'
+        ? 'New roof sheathing panels cover the overhang.'
+        : 'New roof planks cover the overhang.',
+    );
+  }
+  if (design.dripEdge && counted.has('edge')) sentences.push('A metal drip edge finishes the roof edge.');
+  return sentences.join(' ');
+}
+
+function lineSentence(mode: 'as-found' | 'parallel' | 'best-fit'): string {
+  const own = 'Each tail is cut for its own rafter';
+  if (mode === 'parallel') return `${own}, and the new edge runs straight and level with the wall plate.`;
+  if (mode === 'best-fit') {
+    return `${own}, and the new edge runs straight; it may fall slightly along the wall, as the old roof does.`;
+  }
+  return `${own} and follows it, so the new edge is as straight as the old roof.`;
+}
+
+function stockName(stock: Stock): string {
+  return `${stock.section} ${stock.grade}`.trim();
+}

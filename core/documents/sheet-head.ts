@@ -1,0 +1,38 @@
+import type { JobInput } from '../job/job-file.ts';
+import type { Sheet, SheetKind } from './sheet.ts';
+
+const titles: Readonly<Record<SheetKind, string>> = {
+  takeoff: 'Takeoff',
+  'cut-list': 'Cut list',
+  quote: 'Quote',
+};
+
+/** What every sheet carries beside its blocks: shop, job, date and a file name that sorts by day and job. */
+export function sheetHead(kind: SheetKind, input: JobInput): Omit<Sheet, 'blocks'> {
+  const { settings, job } = input;
+  return {
+    kind,
+    title: titles[kind],
+    fileName: fileName([input.asOf, job.name, '-', titles[kind].toLowerCase()].join(' ')),
+    shop: {
+      name: settings.shopName,
+      licence: settings.licenceNumber,
+      address: settings.address,
+      contact: [settings.phone, settings.email].filter((part) => part !== '').join('  ·  '),
+    },
+    job: { name: job.name, siteAddress: job.siteAddress, customer: job.customer.name },
+    date: input.asOf,
+  };
+}
+
+/** Drops what a file name may not hold on some computer, and keeps it short. */
+export function fileName(text: string): string {
+  const plain = Array.from(text)
+    .map((character) =>
+      (character.codePointAt(0) ?? 0) < 0x20 || '\\/:*?"<>|'.includes(character) ? ' ' : character,
+    )
+    .join('')
+    .replace(/\s+/g, ' ')
+    .trim();
+  return plain.length <= 100 ? plain : `${plain.slice(0, 84).trim()} ${plain.slice(plain.lastIndexOf('- '))}`;
+}

@@ -1,0 +1,220 @@
+import { Decimal } from 'decimal.js';
+import { phases } from '../eave/design-document.ts';
+import type { JobInput } from '../job/job-file.ts';
+import type { JobResult } from '../job/job-result.ts';
+import type { TakeoffLine } from '../takeoff/takeoff-types.ts';
+import { formatLength } from '../units/format-length.ts';
+import { decimalText, formatUsd, sumUsd } from '../units/money.ts';
+import { cautionBlocks } from './cautions.ts';
+import {
+  type EaveParts,
+  eavesWithParts,
+  fasciaLineOf,
+  plansOf,
+  plateDetailOf,
+  sectionOf,
+} from './eave-drawings.ts';
+import { lackBlocks } from './lacks.ts';
+import { blockSchedule, extenderSchedule, fasciaSchedule } from './piece-schedules.ts';
+import type { Block, Row, Sheet } from './sheet.ts';
+import { sheetHead } from './sheet-head.ts';
+
+/** Makes the takeoff: what the job needs by phase, what to buy, hours, and each eave with its schedules. */
+export function takeoffSheet(input: JobInput, result: JobResult): Sheet {
+  const { takeoff } = result;
+  const { labour } = input.settings;
+  return {
+    ...sheetHead('takeoff', input),
+    blocks: [
+      {
+        kind: 'facts',
+        pairs: [
+          ['Client', input.job.customer.name],
+          ['Site', input.job.siteAddress],
+          ['Prices of', input.asOf],
+          ['Eaves', String(result.eaves.length)],
+          ['Labour', `${takeoff.labourHours} hours`],
+          [
+            'Time on site',
+            `${takeoff.crewDays} days, crew of ${labour.crewSize} at ${labour.hoursPerDay} h a day`,
+          ],
+        ],
+      },
+      ...lackBlocks('takeoff', result),
+      { kind: 'heading', text: 'What the job needs' },
+      needTable(takeoff.lines),
+      { kind: 'heading', text: 'Materials to buy' },
+      {
+        kind: 'paragraph',
+        small: true,
+        text: `Shop paper: it shows cost before overhead, profit and tax, at the prices of ${input.asOf}. A price marked "of" a day is older than ${input.settings.money.priceStaleDays} days: ask again.`,
+      },
+      buyTable(result),
+      { kind: 'heading', text: 'Hours' },
+      hoursTable(takeoff.lines),
+      ...eavesWithParts(input, result.eaves).flatMap(eaveBlocks),
+      ...findingBlocks(result),
+      ...cautionBlocks(input),
+    ],
+  };
+}
+
+function grouped(
+  lines: readonly TakeoffLine[],
+  row: (line: TakeoffLine) => Row,
+  closing?: (ofPhase: readonly TakeoffLine[]) => Row,
+): readonly Row[] {
+  return phases.flatMap((phase): readonly Row[] => {
+    const ofPhase = lines.filter((line) => line.phase === phase);
+    if (ofPhase.length === 0) return [];
+    return [
+      { cells: [phase], style: 'group' },
+      ...ofPhase.map(row),
+      ...(closing === undefined ? [] : [closing(ofPhase)]),
+    ];
+  });
+}
+
+function needTable(lines: readonly TakeoffLine[]): Block {
+  return {
+    kind: 'table',
+    columns: [
+      { title: 'What', align: 'left', share: 3 },
+      { title: 'Quantity', align: 'right', share: 0 },
+      { title: 'Unit', align: 'left', share: 0 },
+      { title: 'Where used', align: 'left', share: 2 },
+    ],
+    rows: grouped(
+      lines.filter((line) => line.kind !== 'labour'),
+      (line) => ({ cells: [line.description, line.quantity, line.unit, line.where] }),
+    ),
+  };
+}
+
+function buyTable(result: JobResult): Block {
+  const lines = result.estimate.lines.filter((line) => line.kind === 'material');
+  return {
+    kind: 'table',
+    columns: [
+      { title: 'Item', align: 'left', share: 3 },
+      { title: 'Supplier', align: 'left', share: 2 },
+      { title: 'Quantity', align: 'right', share: 0 },
+      { title: 'Unit', align: 'left', share: 0 },
+      { title: 'Price', align: 'right', share: 0 },
+      { title: 'Cost', align: 'right', share: 0 },
+    ],
+    rows: [
+      ...lines.map((line) => ({
+        cells: [
+          line.description,
+          line.stalePriceOf === null ? line.supplier : `${line.supplier}, price of ${line.stalePriceOf}`,
+          line.quantity,
+          line.unit,
+          formatUsd(line.unitCostUsd),
+          formatUsd(line.costUsd),
+        ],
+      })),
+      {
+        cells: ['Materials', '', '', '', '', formatUsd(sumUsd(lines.map((line) => line.costUsd)))],
+        style: 'total' as const,
+      },
+    ],
+  };
+}
+
+function hoursTable(lines: readonly TakeoffLine[]): Block {
+  const labour = lines.filter((line) => line.kind === 'labour');
+  return {
+    kind: 'table',
+    columns: [
+      { title: 'Task', align: 'left', share: 3 },
+      { title: 'Where', align: 'left', share: 2 },
+      { title: 'Hours', align: 'right', share: 0 },
+    ],
+    rows: [
+      ...grouped(
+        labour,
+        (line) => ({ cells: [line.description, line.where, line.quantity] }),
+        (ofPhase) => ({
+          cells: [`Sum, ${ofPhase[0]?.phase ?? ''}`, '', sumHours(ofPhase)],
+          style: 'subtotal',
+        }),
+      ),
+      { cells: ['All hours', '', sumHours(labour)], style: 'total' },
+    ],
+  };
+}
+
+function sumHours(lines: readonly TakeoffLine[]): string {
+  return decimalText(lines.reduce((sum, line) => sum.plus(line.quantity), new Decimal(0)));
+}
+
+function eaveBlocks(parts: EaveParts): readonly Block[] {
+  const { layout, design } = parts;
+  const section = sectionOf(parts);
+  const detail = plateDetailOf(parts);
+  const line = fasciaLineOf(parts);
+  const blocks: Block[] = [
+    { kind: 'heading', text: `Eave ${layout.letter}: ${layout.name}` },
+    {
+      kind: 'paragraph',
+      text: `Wall ${formatLength(layout.wallLengthIn)}. Overhang ${formatLength(layout.overhangLevelIn)} level, from the wall's framing face to the plumb line of the tail's top corner. Stations run from the left end of the wall, seen from outside; left and right are as seen from outside.`,
+    },
+  ];
+  if (section !== undefined) blocks.push({ kind: 'drawing', drawing: section, heightShare: 0.42 });
+  if (detail !== undefined) blocks.push({ kind: 'drawing', drawing: detail, heightShare: 0.36 });
+  for (const plan of plansOf(parts)) blocks.push({ kind: 'drawing', drawing: plan, heightShare: 0.5 });
+  blocks.push({
+    kind: 'paragraph',
+    small: true,
+    text: `On the plan: bold numbers are the old rafters with their stations; shaded pieces are new; hatched pieces are ceiling joists; a triangle marks an extender that moved to the other side or stands in something's way; a cross marks a rafter without an extender; figures in the bays are block lengths.`,
+  });
+  if (line !== undefined) {
+    blocks.push(
+      { kind: 'drawing', drawing: line, heightShare: 0.3 },
+      {
+        kind: 'paragraph',
+        small: true,
+        text: 'Diamonds: each tail as its own rafter would leave it. Heavy line: the line that every tail is brought to. The figure says how far up or down.',
+      },
+    );
+  }
+  blocks.push(
+    { kind: 'heading', text: `Extenders of ${layout.name}, ${design.extender.section}` },
+    extenderSchedule(layout),
+    ...unplacedBlocks(parts),
+    { kind: 'heading', text: `Blocks of ${layout.name}, ${design.blocks.stock.section}` },
+    blockSchedule(layout),
+    { kind: 'heading', text: `Fascia of ${layout.name}, ${design.fascia.stock.section}` },
+    fasciaSchedule(layout),
+  );
+  return blocks;
+}
+
+function unplacedBlocks({ layout }: EaveParts): readonly Block[] {
+  if (layout.unplaced.length === 0) return [];
+  return [
+    {
+      kind: 'list',
+      items: layout.unplaced.map((missing) =>
+        missing.reason === 'pinned-none'
+          ? `Rafter ${missing.rafterNumber} at ${formatLength(missing.stationIn)}: no extender wanted.`
+          : `Rafter ${missing.rafterNumber} at ${formatLength(missing.stationIn)}: no side free. Left: ${missing.left}. Right: ${missing.right}.`,
+      ),
+    },
+  ];
+}
+
+function findingBlocks(result: JobResult): readonly Block[] {
+  if (result.findings.length === 0) return [];
+  const name = new Map(result.eaves.map((eave) => [eave.eaveId, eave.name]));
+  return [
+    { kind: 'heading', text: 'Look at these before work begins' },
+    {
+      kind: 'list',
+      items: result.findings.map(
+        (finding) => `${name.get(finding.eaveId) ?? finding.eaveId}: ${finding.text}`,
+      ),
+    },
+  ];
+}
