@@ -2,7 +2,7 @@ import { planCuts } from '../cutting/plan-cuts.ts';
 import type { CutItem, CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
 import { stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
-import { stockName } from '../takeoff/takeoff-context.ts';
+import { stockGroup } from '../cutting/stock-group.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
 import { inchesOf, nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts';
 
@@ -65,7 +65,7 @@ export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): Lumb
 function piecesByStock(pieces: readonly Piece[]): ReadonlyMap<string, readonly Piece[]> {
   const byStock = new Map<string, Piece[]>();
   for (const piece of pieces) {
-    const group = stockName(piece.stock);
+    const group = stockGroup(piece.stock);
     const ofStock = byStock.get(group);
     if (ofStock === undefined) byStock.set(group, [piece]);
     else ofStock.push(piece);

@@ -91,7 +91,7 @@ function extraDraft(extra: ExtraCost, line: TakeoffLine) {
       {
         label: `Entered as ${extra.description}`,
         value: `${extra.quantity} ${extra.unit} at ${formatRate(extra.unitCostUsd)}`,
-        ref: `extra/${extra.id}`,
+        ref: `design/extraCosts/${extra.id}`,
       },
     ],
   } as const;

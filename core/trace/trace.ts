@@ -5,8 +5,8 @@
  * `line/ID` a takeoff line · `cost/ID` a cost line · `total/KEY` a sum of the estimate · `piece/MARK` ·
  * `board/GROUP/N` a bought board · `section/EAVE/RAFTER` · `station/EAVE/RAFTER` · `bay/EAVE/RAFTER` ·
  * `reading/EAVE/RAFTER` · `eave/EAVE/FIELD` a survey entry of an eave · `rafter/EAVE/RAFTER/FIELD` one of a rafter ·
- * `survey/FIELD` one of the whole house · `design/EAVE/FIELD` · `extra/ID` an extra cost of the design ·
- * `setting/PATH` · `price/ITEM` · `labour/TASK` a production rate. FIELD and PATH are dotted.
+ * `survey/FIELD` one of the whole house · `design/EAVE/FIELD` · `design/extraCosts/ID` an entered
+ * cost · `setting/PATH` · `price/ITEM` · `labour/TASK` a production rate. FIELD and PATH are dotted.
  */
 export type TracePart = {
   readonly label: string;

@@ -1,0 +1,140 @@
+import type { JobInput } from '../job/job-file.ts';
+import type { JobResult } from '../job/job-result.ts';
+import type { EaveLayout } from '../layout/layout-types.ts';
+import { stockGroup } from '../cutting/stock-group.ts';
+import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
+import { formatLength } from '../units/format-length.ts';
+import { formatUsd, usd } from '../units/money.ts';
+import { inchesOf } from '../units/sixteenths.ts';
+import type { Explanation, TracePart } from './trace.ts';
+
+/** A line of the takeoff. `line/ID` */
+export function explainLine(id: string, result: JobResult): Explanation | undefined {
+  const line = result.takeoff.lines.find((candidate) => candidate.id === id);
+  return line === undefined
+    ? undefined
+    : {
+        ref: `line/${id}`,
+        title: line.description,
+        value: `${line.quantity} ${line.unit}`,
+        how: lineInWords(line),
+        parts: line.madeOf,
+      };
+}
+
+/** A piece to cut. `piece/MARK` */
+export function explainPiece(mark: string, input: JobInput, result: JobResult): Explanation | undefined {
+  const piece = result.takeoff.pieces.find((candidate) => candidate.mark === mark);
+  const layout = result.eaves.find(({ eaveId }) => eaveId === piece?.eaveId);
+  if (piece === undefined || layout === undefined) return undefined;
+  const length = formatLength(inchesOf(piece.lengthSixteenths));
+  return {
+    ref: `piece/${mark}`,
+    title: `${mark}, ${stockGroup(piece.stock)}, ${layout.name}`,
+    value: length,
+    how: pieceInWords(piece, length),
+    parts: piece.use === 'fascia' ? fasciaParts(piece, layout, input) : [solvedPart(piece, length)],
+  };
+}
+
+/** A board to buy, with what is cut from it. `board/GROUP/N` */
+export function explainBoard(rest: string, input: JobInput, result: JobResult): Explanation | undefined {
+  const cut = rest.lastIndexOf('/');
+  const plan = result.cutPlans.find(({ group }) => group === rest.slice(0, cut));
+  const board = plan?.boards.find(({ number }) => String(number) === rest.slice(cut + 1));
+  if (plan === undefined || board === undefined) return undefined;
+  const { cutting } = input.settings;
+  const net = board.items.reduce((sum, { lengthSixteenths }) => sum + lengthSixteenths, 0);
+  const price = formatUsd(usd(board.priceCents / 100));
+  return {
+    ref: `board/${rest}`,
+    title: `Board ${board.number}, ${plan.group}, ${formatLength(inchesOf(board.lengthSixteenths))}`,
+    value: price,
+    how: `${board.items.length} ${board.items.length === 1 ? 'piece' : 'pieces'} of ${formatLength(net / 16)} together; left over ${formatLength(inchesOf(board.offcutSixteenths))} once kerf and end trim are taken off.`,
+    parts: [
+      ...board.items.map(({ mark, lengthSixteenths }) => ({
+        label: mark,
+        value: formatLength(inchesOf(lengthSixteenths)),
+        ref: `piece/${mark}`,
+      })),
+      { label: 'Price of the board', value: price, ref: `price/${board.itemId}` },
+      { label: 'Kerf of the saw', value: formatLength(cutting.kerfIn), ref: 'setting/cutting.kerfIn' },
+      {
+        label: 'Trimmed off each end',
+        value: formatLength(cutting.endTrimIn),
+        ref: 'setting/cutting.endTrimIn',
+      },
+    ],
+  };
+}
+
+function lineInWords(line: TakeoffLine): string {
+  const where = line.where === '' ? '' : ` ${line.where}.`;
+  switch (line.need.kind) {
+    case 'lumber':
+      return `Counted piece by piece.${where} Boards to buy follow from the cut plan.`;
+    case 'nails':
+      return `Counted use by use; with the loss allowance ${line.need.count} nails, ${line.need.pounds} lb, are bought.${where}`;
+    case 'sheets':
+      return `Ripped from ${line.need.sheets} ${line.need.sheets === 1 ? 'sheet' : 'sheets'}.${where}`;
+    case 'planks':
+      return `Course by course, ${line.need.lengthFt} ft with waste.${where}`;
+    case 'edge':
+      return `Bought in ${line.need.pieces} ${line.need.pieces === 1 ? 'piece' : 'pieces'}, laps in.${where}`;
+    case 'labour':
+      return `Quantity times hours for one, times what slows the work.${where}`;
+    case 'extra':
+      return 'Entered by hand.';
+    default:
+      return '';
+  }
+}
+
+function pieceInWords(piece: Piece, length: string): string {
+  switch (piece.use) {
+    case 'extender':
+      return `The blank of its section, ${length}: ${piece.cuts}.`;
+    case 'block':
+      return `The clear bay, rounded down to a sixteenth, ${length}: ${piece.cuts}.`;
+    case 'fascia':
+      return `From joint to joint, long points included, ${length}: ${piece.cuts}.`;
+    default:
+      return piece.cuts;
+  }
+}
+
+function solvedPart(piece: Piece, length: string): TracePart {
+  return { label: piece.use === 'block' ? 'Its bay' : 'Its section', value: length, ref: piece.ref };
+}
+
+/** What fixes the two ends of a fascia board: the wall's end and how far it runs past, or the tail it is jointed on. */
+function fasciaParts(piece: Piece, layout: EaveLayout, input: JobInput): readonly TracePart[] {
+  const board = layout.fascia.find(({ mark }) => mark === piece.mark);
+  const design = input.design.eaves.find(({ eaveId }) => eaveId === layout.eaveId);
+  if (board === undefined || design === undefined) return [];
+  const end = (stationIn: number, side: 'left' | 'right'): readonly TracePart[] => {
+    const tail = layout.extenders.find(({ centreIn }) => Math.abs(centreIn - stationIn) < 1 / 32);
+    const atWallEnd = board[`${side}End`] === 'square';
+    if (!atWallEnd && tail !== undefined)
+      return [
+        {
+          label: `${side === 'left' ? 'Left' : 'Right'} joint on ${tail.mark}, at ${formatLength(stationIn)}`,
+          value: `${tail.side} of rafter ${tail.rafterNumber}`,
+          ref: `station/${layout.eaveId}/${tail.rafterId}`,
+        },
+      ];
+    const past = side === 'left' ? 'pastLeftIn' : 'pastRightIn';
+    return [
+      {
+        label: `Past the ${side} end of the wall`,
+        value: formatLength(design.fascia[past]),
+        ref: `design/${layout.eaveId}/fascia.${past}`,
+      },
+    ];
+  };
+  return [
+    ...end(board.fromIn, 'left'),
+    ...end(board.toIn, 'right'),
+    { label: 'Wall line', value: formatLength(layout.wallLengthIn), ref: `eave/${layout.eaveId}/lengthIn` },
+  ];
+}
