@@ -1,0 +1,2 @@
+/** A value that JSON can hold. */
+export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
