@@ -1,13 +1,6 @@
 import { Decimal } from 'decimal.js';
 import type { Board, CutPlan, UnplannedStock } from '../cutting/cut-plan-types.ts';
-import type {
-  Bay,
-  EaveLayout,
-  Extender,
-  FasciaPiece,
-  Finding,
-  PlacedRafter,
-} from '../layout/layout-types.ts';
+import type { Finding } from '../layout/layout-types.ts';
 import type { CostLine, Estimate } from '../pricing/estimate-types.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemSentence } from '../problems/sentence.ts';
