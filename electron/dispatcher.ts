@@ -1,9 +1,8 @@
 import type { z } from 'zod';
 import type { Reply } from '../core/contract/reply.ts';
-import { fail, ok } from '../core/result.ts';
-import { entryProblem } from './entry-problem.ts';
+import { entryProblems } from '../core/job/read-job-file.ts';
 import type { Problem } from '../core/problems/problem.ts';
-import type { Result } from '../core/result.ts';
+import { fail, ok, type Result } from '../core/result.ts';
 
 export type Command = {
   readonly input: z.ZodType;
@@ -47,7 +46,10 @@ export function createDispatcher(
     }
     try {
       const read = command.input.safeParse(input);
-      if (!read.success) return fail(entryProblem(read.error));
+      if (!read.success) {
+        // The first is told; the person mends one entry at a time.
+        return fail(entryProblems(read.error.issues, input)[0] ?? { code: 'internal' });
+      }
       const result = await handler(read.data as never);
       if (!result.ok) return fail(result.problem);
       const value = command.output.parse(result.value);

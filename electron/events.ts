@@ -2,9 +2,9 @@ import type { HostEvent } from '../core/contract/reply.ts';
 
 /** Where the host's events go out to whoever listens. */
 export type Events = {
-  publish(event: HostEvent): void;
+  readonly publish: (event: HostEvent) => void;
   /** Returns the function that stops listening. */
-  subscribe(listener: (event: HostEvent) => void): () => void;
+  readonly subscribe: (listener: (event: HostEvent) => void) => () => void;
 };
 
 /** Makes a channel for events without listeners yet. */

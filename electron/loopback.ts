@@ -25,8 +25,8 @@ export type Loopback = {
   /** `http://127.0.0.1:PORT/#t=KEY`: the key stands in the fragment, which no request carries. */
   readonly address: string;
   /** An address that opens the page once, for a browser's command line, which others on the machine can read. */
-  openOnceAddress(): string;
-  close(): Promise<void>;
+  readonly openOnceAddress: () => string;
+  readonly close: () => Promise<void>;
 };
 
 const wrongKeysAllowed = 20;

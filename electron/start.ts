@@ -24,7 +24,10 @@ async function start(args: StartArguments): Promise<number> {
 
   const program = findElectron(root) ?? (await fetchElectron(root, Date.now()));
   if (program === undefined) {
-    return serve({ ...served, because: 'Electron is not here and could not be fetched, so a browser is used.' });
+    return serve({
+      ...served,
+      because: 'Electron is not here and could not be fetched, so a browser is used.',
+    });
   }
   await buildElectronIfStale(root);
   say('Eavewright is open in its own window.');

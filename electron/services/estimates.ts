@@ -1,3 +1,4 @@
+import { computeJob } from '../../core/job/compute-job.ts';
 import { fail, ok } from '../../core/result.ts';
 import type { Handlers } from '../handlers.ts';
 import { addEstimate, listEstimates } from '../store/estimates.ts';
@@ -11,8 +12,7 @@ const noJob = { code: 'not-found', what: 'job' } as const;
 export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.save' | 'estimates.list'> {
   const { store } = context;
   return {
-    'estimates.save': async ({ jobId }) => {
-      const { computeJob } = await import('../../core/job/compute-job.ts');
+    'estimates.save': ({ jobId }) => {
       const today = context.today();
       return store.write((db) => {
         const input = loadJobInput(db, jobId, today);

@@ -1,4 +1,5 @@
 import type { JobFile } from '../../core/job/job-file.ts';
+import { readJobFile } from '../../core/job/read-job-file.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import type { Handlers } from '../handlers.ts';
@@ -15,8 +16,7 @@ import { loadJobInput } from './job-input.ts';
 export function jobFileHandlers(
   context: Context,
 ): Pick<Handlers, 'jobs.import' | 'jobs.openSample' | 'jobs.export'> {
-  const takeIn = async (text: string): Promise<Result<{ id: string }, Problem>> => {
-    const { readJobFile } = await import('../../core/job/read-job-file.ts');
+  const takeIn = (text: string): Result<{ id: string }, Problem> => {
     const file = readJobFile(text);
     if (!file.ok) return fail(file.problem[0] ?? { code: 'internal' });
     const stamp = { today: context.today(), newId: context.newId };

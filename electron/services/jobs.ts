@@ -4,7 +4,15 @@ import { canonicalJson } from '../store/canonical-json.ts';
 import { listCustomers, noCustomer } from '../store/customers.ts';
 import type { ReadableDb } from '../store/database.ts';
 import { getDocuments, putDocuments, type Documents } from '../store/documents.ts';
-import { addJob, archiveJob, changeJob, getJob, listJobs, type JobSummary, type StoredJob } from '../store/jobs.ts';
+import {
+  addJob,
+  archiveJob,
+  changeJob,
+  getJob,
+  listJobs,
+  type JobSummary,
+  type StoredJob,
+} from '../store/jobs.ts';
 import type { Context } from './context.ts';
 
 type JobCommands =

@@ -1,3 +1,4 @@
+import { computeJob } from '../../core/job/compute-job.ts';
 import { fail, ok } from '../../core/result.ts';
 import type { Handlers } from '../handlers.ts';
 import type { Context } from './context.ts';
@@ -10,7 +11,6 @@ export function paperHandlers(context: Context): Pick<Handlers, 'paper.make'> {
     'paper.make': async ({ jobId, sheet: kind, paperSize }) => {
       const input = context.store.read((db) => loadJobInput(db, jobId, context.today()));
       if (input === undefined) return fail({ code: 'not-found', what: 'job' });
-      const { computeJob } = await import('../../core/job/compute-job.ts');
       const result = computeJob(input);
       if (!result.ok) return result;
       const { makeSheet } = await import('../../core/documents/make-sheet.ts');

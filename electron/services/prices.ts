@@ -1,4 +1,5 @@
 import { fail, ok } from '../../core/result.ts';
+import { readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import type { Handlers } from '../handlers.ts';
 import { addPrice, hasPriceItem, listPrices, putPriceItem } from '../store/prices.ts';
 import type { Context } from './context.ts';
@@ -27,10 +28,9 @@ export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
         addPrice(db, itemId, observation);
         return ok({});
       }),
-    'prices.importCsv': async ({ text }) => {
+    'prices.importCsv': ({ text }) => {
       const table = readCsv(text);
       if (!table.ok) return table;
-      const { readPriceRows } = await import('../../core/pricing/price-csv.ts');
       const items = readPriceRows(table.value.header, table.value.rows);
       if (!items.ok) return items;
       return store.write((db) => {
@@ -42,8 +42,7 @@ export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
         return ok({ items: items.value.length, prices });
       });
     },
-    'prices.exportCsv': async () => {
-      const { writePriceRows } = await import('../../core/pricing/price-csv.ts');
+    'prices.exportCsv': () => {
       const rows = writePriceRows(store.read(listPrices));
       return ok({ fileName: `price-list-${context.today()}.csv`, text: writeCsv(rows) });
     },

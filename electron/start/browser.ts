@@ -44,9 +44,7 @@ function candidates(env: Env, platform: NodeJS.Platform): readonly AppBrowser[] 
         ['Chrome', 'google-chrome'],
         ['Chrome', 'google-chrome-stable'],
         ['Edge', 'microsoft-edge'],
-      ].flatMap(([name = '', file = '']) =>
-        folders.map((folder) => ({ name, program: join(folder, file) })),
-      );
+      ].flatMap(([name = '', file = '']) => folders.map((folder) => ({ name, program: join(folder, file) })));
     }
   }
 }

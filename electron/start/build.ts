@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import type { RolldownWatcher } from 'rolldown';
+import { electronBuilds } from './electron-builds.ts';
 import { storeProblem } from '../store/classify.ts';
 import { takeLock, type ShopLock } from '../store/lock.ts';
 
@@ -11,20 +12,20 @@ import { takeLock, type ShopLock } from '../store/lock.ts';
  */
 export function buildPageIfStale(root: string): Promise<void> {
   const sources = ['renderer', 'core', 'vite.config.ts', 'package-lock.json'];
-  return buildIfStale(root, join('dist', 'renderer', 'index.html'), sources, 'vite.config.ts');
+  return buildIfStale(root, join('dist', 'renderer', 'index.html'), sources, buildPage);
 }
 
 /** Builds Electron's own files when they are missing or a source is newer. */
 export function buildElectronIfStale(root: string): Promise<void> {
-  const sources = ['electron', 'core', 'migrations', 'vite.electron.config.ts', 'package-lock.json'];
-  return buildIfStale(root, join('dist', 'electron', 'main.js'), sources, 'vite.electron.config.ts');
+  const sources = ['electron', 'core', 'migrations', 'package-lock.json'];
+  return buildIfStale(root, join('dist', 'electron', 'main.js'), sources, buildElectron);
 }
 
 async function buildIfStale(
   root: string,
   built: string,
   sources: readonly string[],
-  config: string,
+  build: (root: string) => Promise<void>,
 ): Promise<void> {
   const stale = (): boolean =>
     isStale(
@@ -35,9 +36,20 @@ async function buildIfStale(
   await alone(root, async () => {
     // Another start may have built it while this one waited.
     if (!stale()) return;
-    const { build } = await import('vite');
-    await build({ configFile: join(root, config), logLevel: 'warn' });
+    await build(root);
   });
+}
+
+/** Builds the page by the project's vite configuration. */
+export async function buildPage(root: string): Promise<void> {
+  const { build } = await import('vite');
+  await build({ configFile: join(root, 'vite.config.ts'), logLevel: 'warn' });
+}
+
+/** Builds what Electron runs: main and paper worker as modules, preload as a script, in that order. */
+export async function buildElectron(root: string): Promise<void> {
+  const { build } = await import('vite');
+  for (const config of electronBuilds(root)) await build(config);
 }
 
 /** Two starts at once must not build into the same folder: the second waits for the first. */

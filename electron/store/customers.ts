@@ -67,9 +67,7 @@ export function settleCustomer(
     return currentId;
   }
   const id = newId();
-  db.run(
-    query.insertInto('customers').values({ id, sequence: takeNumber(db, 'customer'), ...customer }),
-  );
+  db.run(query.insertInto('customers').values({ id, sequence: takeNumber(db, 'customer'), ...customer }));
   return id;
 }
 

@@ -36,7 +36,10 @@ export function handlesOf(database: BetterSqlite3.Database): {
     return { statement, parameters };
   }
 
-  function reading(query: Compilable): { statement: BetterSqlite3.Statement; parameters: readonly unknown[] } {
+  function reading(query: Compilable): {
+    statement: BetterSqlite3.Statement;
+    parameters: readonly unknown[];
+  } {
     const ready = prepared(query);
     // The types say so already; a cast must not get past it.
     if (!ready.statement.readonly) throw new Error('a reading handle was given a query that writes');

@@ -57,7 +57,11 @@ function put(db: WritableDb, jobId: string, kind: DocumentKind, document: object
   );
 }
 
-function readDocument<S extends z.ZodType>(kind: DocumentKind, schema: S, text: string | undefined): z.output<S> {
+function readDocument<S extends z.ZodType>(
+  kind: DocumentKind,
+  schema: S,
+  text: string | undefined,
+): z.output<S> {
   if (text === undefined) throw new DocumentDamaged(kind);
   let value: unknown;
   try {

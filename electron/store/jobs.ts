@@ -121,11 +121,19 @@ export function changeJob(
 
 /** Puts a job away, or takes it out again; answers whether there is such a job. */
 export function archiveJob(db: WritableDb, id: string, archived: boolean): boolean {
-  return db.run(query.updateTable('jobs').set({ archived: archived ? 1 : 0 }).where('id', '=', id)) === 1;
+  return (
+    db.run(
+      query
+        .updateTable('jobs')
+        .set({ archived: archived ? 1 : 0 })
+        .where('id', '=', id),
+    ) === 1
+  );
 }
 
 function changeInfo(db: WritableDb, id: string, info: JobInfo, newId: () => string): void {
-  const before = db.row(query.selectFrom('jobs').select('customer_id').where('id', '=', id))?.customer_id ?? null;
+  const before =
+    db.row(query.selectFrom('jobs').select('customer_id').where('id', '=', id))?.customer_id ?? null;
   const after = settleCustomer(db, before, info.customer, newId);
   db.run(
     query

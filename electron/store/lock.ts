@@ -1,7 +1,7 @@
 import BetterSqlite3 from 'better-sqlite3';
 
 /** The right to use a shop file. Freed by `release`, and by the system when the process dies, however it dies. */
-export type ShopLock = { release(): void };
+export type ShopLock = { readonly release: () => void };
 
 /**
  * Takes the lock beside a shop file: a SQLite file held by BEGIN EXCLUSIVE, so that a killed program leaves none behind.

@@ -42,7 +42,8 @@ function runMigration(database: BetterSqlite3.Database, migration: Migration): v
       .transaction(() => {
         migration.update({ exec: (sql) => void database.exec(sql) });
         const broken = database.pragma('foreign_key_check') as readonly unknown[];
-        if (broken.length > 0) throw new Error(`migration ${migration.version} leaves rows without their parent`);
+        if (broken.length > 0)
+          throw new Error(`migration ${migration.version} leaves rows without their parent`);
         database.pragma(`user_version = ${migration.version}`);
       })
       .immediate();
@@ -54,7 +55,8 @@ function runMigration(database: BetterSqlite3.Database, migration: Migration): v
 function assertNumbering(migrations: readonly Migration[]): void {
   let last = 0;
   for (const { version, name } of migrations) {
-    if (version % 10 !== 0 || version <= last) throw new Error(`migration ${version} (${name}) is out of order`);
+    if (version % 10 !== 0 || version <= last)
+      throw new Error(`migration ${version} (${name}) is out of order`);
     last = version;
   }
 }

@@ -8,7 +8,7 @@ import { migrations as ourMigrations } from '../../migrations/migrations.ts';
 import { backUpTo, moveIntoPlace } from './backup.ts';
 import { storeProblem } from './classify.ts';
 import { handlesOf, type ReadableDb, type WritableDb } from './database.ts';
-import { takeLock } from './lock.ts';
+import { takeLock, type ShopLock } from './lock.ts';
 import { migrate, newestVersion } from './migrator.ts';
 import { applicationId, peekShopFile } from './peek.ts';
 import { setPragmas } from './pragmas.ts';
@@ -38,20 +38,20 @@ export function openShop(
   folder: string,
   migrations: readonly Migration[] = ourMigrations,
 ): Result<Store, Problem> {
-  let release: () => void = () => undefined;
+  let lock: ShopLock | undefined;
   try {
     mkdirSync(folder, { recursive: true });
     const path = join(folder, shopFileName);
-    release = takeLock(`${path}-lock`).release;
+    lock = takeLock(`${path}-lock`);
     if (!existsSync(path)) createShopFile(path, migrations);
     const version = peekShopFile(path, newestVersion(migrations));
     if (!version.ok) {
-      release();
+      lock.release();
       return version;
     }
-    return ok(storeOf(openForWriting(path, folder, migrations), release));
+    return ok(storeOf(openForWriting(path, folder, migrations), lock));
   } catch (error) {
-    release();
+    lock?.release();
     const problem = storeProblem(error);
     if (problem === undefined) throw error;
     return fail(problem);
@@ -99,7 +99,7 @@ class Refused extends Error {
   }
 }
 
-function storeOf(database: BetterSqlite3.Database, release: () => void): Store {
+function storeOf(database: BetterSqlite3.Database, lock: ShopLock): Store {
   const { readable, writable } = handlesOf(database);
   return {
     read: (work) => work(readable),
@@ -127,7 +127,7 @@ function storeOf(database: BetterSqlite3.Database, release: () => void): Store {
         if (storeProblem(error) === undefined) throw error;
       } finally {
         database.close();
-        release();
+        lock.release();
       }
     },
   };

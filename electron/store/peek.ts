@@ -19,7 +19,8 @@ export function peekShopFile(path: string, newest: number): Result<number, Probl
     if (header === undefined) return fail({ code: 'shop-file-not-ours' });
     if (header.readInt32BE(68) !== applicationId) return fail({ code: 'shop-file-not-ours' });
     // Without a log beside it the header is the truth, and a newer file need not even be opened to be refused.
-    if (!existsSync(`${path}-wal`) && header.readInt32BE(60) > newest) return fail({ code: 'shop-file-newer' });
+    if (!existsSync(`${path}-wal`) && header.readInt32BE(60) > newest)
+      return fail({ code: 'shop-file-newer' });
     return readVersion(path, newest);
   } catch (error) {
     const problem = storeProblem(error);

@@ -39,7 +39,9 @@ export function putPriceItem(db: WritableDb, item: Omit<PriceItem, 'prices'>): v
   db.run(
     hasPriceItem(db, item.id)
       ? query.updateTable('price_items').set(row).where('id', '=', item.id)
-      : query.insertInto('price_items').values({ ...row, id: item.id, sequence: takeNumber(db, 'price-item') }),
+      : query
+          .insertInto('price_items')
+          .values({ ...row, id: item.id, sequence: takeNumber(db, 'price-item') }),
   );
 }
 

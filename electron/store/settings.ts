@@ -29,7 +29,9 @@ export function putSettings(db: WritableDb, settings: ShopSettings, before: numb
     query
       .insertInto('settings')
       .values({ id: 1, revision, version: settings.version, json })
-      .onConflict((conflict) => conflict.column('id').doUpdateSet({ revision, version: settings.version, json })),
+      .onConflict((conflict) =>
+        conflict.column('id').doUpdateSet({ revision, version: settings.version, json }),
+      ),
   );
   db.run(query.deleteFrom('labour_rates'));
   // The last word on a task holds, as it would in a list read from the top.

@@ -1,0 +1,45 @@
+import { join } from 'node:path';
+import type { InlineConfig } from 'vite';
+
+/**
+ * How Electron's own files are bundled. Packages stay outside and are found in node_modules.
+ * @param root - the program's own folder.
+ */
+export function electronBuilds(root: string): readonly InlineConfig[] {
+  const main = bundle(root, ['main.ts', join('paper', 'paper-worker.ts')], 'es', true);
+  // A sandboxed preload script cannot be a module.
+  const preload = bundle(root, ['preload.ts'], 'cjs', false);
+  return [main, preload];
+}
+
+function bundle(
+  root: string,
+  files: readonly string[],
+  format: 'es' | 'cjs',
+  emptyOutDir: boolean,
+): InlineConfig {
+  const extension = format === 'es' ? 'js' : 'cjs';
+  return {
+    configFile: false,
+    root,
+    logLevel: 'warn',
+    build: {
+      ssr: true,
+      target: 'node24',
+      outDir: join(root, 'dist', 'electron'),
+      emptyOutDir,
+      // The page's build copies the public folder; there is nothing to copy here.
+      copyPublicDir: false,
+      rolldownOptions: {
+        input: files.map((file) => join(root, 'electron', file)),
+        external: ['electron'],
+        output: {
+          format,
+          entryFileNames: `[name].${extension}`,
+          // All in one folder: the paper worker is looked for beside the file that starts it.
+          chunkFileNames: `[name].${extension}`,
+        },
+      },
+    },
+  };
+}
