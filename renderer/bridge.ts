@@ -7,7 +7,8 @@ import { windowTransport } from './host/window-transport.ts';
 /** The way to the host: the window bridge under Electron, HTTP on loopback. */
 export type Transport = {
   invoke(command: string, input: unknown): Promise<unknown>;
-  subscribe(callback: (event: HostEvent) => void): () => void;
+  /** `gone` is called where the way to the host broke. */
+  subscribe(callback: (event: HostEvent) => void, gone: () => void): () => void;
 };
 
 /** Thrown by `invoke` where no answer came: nothing is known of what the host did. */
@@ -38,7 +39,8 @@ export async function invoke<N extends CommandName>(
   } catch (error) {
     if (error instanceof HostLost) {
       noteHostLost(error.reason);
-      watchForHost(() => transport.invoke('app.info', {}));
+      // A wrong key stays wrong, and the host counts wrong keys.
+      if (error.reason === 'no-answer') watchForHost(() => transport.invoke('app.info', {}));
     }
     throw error;
   }
@@ -46,5 +48,9 @@ export async function invoke<N extends CommandName>(
 
 /** Hears what the host tells without being asked; returns the function that stops it. */
 export function subscribe(callback: (event: HostEvent) => void): () => void {
-  return transport.subscribe(callback);
+  return transport.subscribe(callback, () => {
+    invoke('app.info', {}).catch(() => {
+      // Said by the banner.
+    });
+  });
 }

@@ -30,9 +30,9 @@ export function httpTransport(): Transport {
         throw new HostLost('no-answer');
       }
     },
-    subscribe(callback) {
+    subscribe(callback, gone) {
       const stop = new AbortController();
-      void listen(() => post('/events', '{}', stop.signal), stop.signal, callback);
+      void listen(() => post('/events', '{}', stop.signal), stop.signal, callback, gone);
       return () => stop.abort();
     },
   };
@@ -43,22 +43,23 @@ async function listen(
   ask: () => Promise<Response>,
   signal: AbortSignal,
   callback: (event: HostEvent) => void,
+  gone: () => void,
 ): Promise<void> {
   while (!signal.aborted) {
-    let heard = false;
     try {
       const response = await ask();
-      if (response.status === 404) return;
+      if (response.status === 401 || response.status === 403) return gone();
       if (response.ok && response.body !== null) {
         for await (const line of linesOf(response.body)) {
-          heard = true;
           for (const event of eventsOf(line)) callback(event);
         }
       }
     } catch {
-      // The host is gone or the page is closing; the next command shows the banner.
+      // The host is gone or the page is closing; both are dealt with below.
     }
-    if (!heard) await new Promise((resolve) => window.setTimeout(resolve, pauseMs));
+    if (signal.aborted) return;
+    gone();
+    await new Promise((resolve) => window.setTimeout(resolve, pauseMs));
   }
 }
 

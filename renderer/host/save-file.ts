@@ -1,7 +1,6 @@
 import { toBase64 } from './base64.ts';
-import { invoke } from '../bridge.ts';
+import { attempt } from './attempt.ts';
 import { notify } from '../kit/notices.tsx';
-import { problemSentence } from '../../core/problems/sentence.ts';
 
 /**
  * Saves bytes where the person says: by the shell's own dialog where it has one, else as a download of the page.
@@ -14,11 +13,11 @@ export async function saveFile(
   bytes: Uint8Array<ArrayBuffer>,
   type: string,
 ): Promise<void> {
-  const info = await invoke('app.info', {});
-  if (info.ok && info.value.savesFiles) {
-    const reply = await invoke('files.save', { fileName, base64: await toBase64(bytes) });
-    if (!reply.ok) notify(problemSentence(reply.problem), 'problem');
-    else if (reply.value.saved) notify(`${fileName} was saved.`);
+  const info = await attempt('app.info', {});
+  if (info === undefined) return;
+  if (info.savesFiles) {
+    const done = await attempt('files.save', { fileName, base64: await toBase64(bytes) });
+    if (done?.saved === true) notify(`${fileName} was saved.`);
     return;
   }
   const address = URL.createObjectURL(new Blob([bytes], { type }));

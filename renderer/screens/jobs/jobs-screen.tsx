@@ -1,0 +1,87 @@
+import { FolderInput, Plus } from 'lucide-react';
+import { useDeferredValue, useState } from 'react';
+import { useLocation } from 'wouter';
+import { useCommand } from '../../commands/command-handlers.ts';
+import { attempt } from '../../host/attempt.ts';
+import { useAnswer } from '../../host/queries.ts';
+import { Answer } from '../../kit/answer.tsx';
+import { Button } from '../../kit/button.tsx';
+import { FileButton } from '../../kit/file-button.tsx';
+import { focusSearch } from '../../kit/focus-search.ts';
+import { Panel } from '../../kit/panel.tsx';
+import { Screen } from '../../kit/screen.tsx';
+import { SearchField } from '../../kit/search-field.tsx';
+import { Switch } from '../../kit/switch.tsx';
+import { JobsEmpty } from './jobs-empty.tsx';
+import { JobsTable } from './jobs-table.tsx';
+import { NameJobDialog, type NameJob } from './name-job-dialog.tsx';
+
+/** The list of jobs: find one, begin one, copy one, put one away, move one between machines. */
+export function JobsScreen() {
+  const [, goTo] = useLocation();
+  const [search, setSearch] = useState('');
+  const [showsArchived, setShowsArchived] = useState(false);
+  const [naming, setNaming] = useState<NameJob | null>(null);
+  const wanted = useDeferredValue(search.trim());
+  const jobs = useAnswer('jobs.list', { search: wanted, archived: showsArchived });
+
+  const open = (made: { readonly id: string } | undefined): void => {
+    if (made !== undefined) goTo(`/jobs/${made.id}`);
+  };
+  const openSample = async (): Promise<void> => open(await attempt('jobs.openSample', {}));
+  const importJob = async (text: string): Promise<void> => open(await attempt('jobs.import', { text }));
+  useCommand('job.new', () => setNaming({ kind: 'new' }));
+  useCommand('job.open-sample', () => void openSample());
+  useCommand('edit.search', focusSearch);
+
+  return (
+    <Screen
+      title="Jobs"
+      actions={
+        <>
+          <FileButton
+            endings={['.json', 'application/json']}
+            icon={<FolderInput size={16} aria-hidden="true" />}
+            onText={(text) => void importJob(text)}
+          >
+            Import job file
+          </FileButton>
+          <Button
+            tone="main"
+            icon={<Plus size={16} aria-hidden="true" />}
+            onPress={() => setNaming({ kind: 'new' })}
+          >
+            New job
+          </Button>
+        </>
+      }
+    >
+      <div className="filters">
+        <SearchField label="Search name, customer or address" value={search} onChange={setSearch} />
+        <Switch isSelected={showsArchived} onChange={setShowsArchived}>
+          Show archived jobs
+        </Switch>
+      </div>
+      <Answer query={jobs}>
+        {(rows) => (
+          <Panel title={showsArchived ? 'Archived jobs' : 'Open jobs'} look="flush">
+            {rows.length > 0 ? (
+              <JobsTable jobs={rows} onCopy={(job) => setNaming({ kind: 'copy', job })} />
+            ) : (
+              <JobsEmpty
+                search={wanted}
+                isArchive={showsArchived}
+                onNew={() => setNaming({ kind: 'new' })}
+                onOpenSample={() => void openSample()}
+                onEmptySearch={() => setSearch('')}
+              />
+            )}
+          </Panel>
+        )}
+      </Answer>
+      {naming === null ? null : (
+        <NameJobDialog naming={naming} onClose={() => setNaming(null)} onMade={(id) => goTo(`/jobs/${id}`)} />
+      )}
+    </Screen>
+  );
+}

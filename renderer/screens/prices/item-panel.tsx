@@ -1,0 +1,41 @@
+import { X } from 'lucide-react';
+import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { IconButton } from '../../kit/icon-button.tsx';
+import { Panel } from '../../kit/panel.tsx';
+import { SavedLine } from '../../kit/saved-line.tsx';
+import { ItemEntries } from './item-entries.tsx';
+import { ObservePrice } from './observe-price.tsx';
+import { PriceHistory } from './price-history.tsx';
+import { usePriceItem } from './price-item-store.ts';
+
+/** The chosen item: what it is, a new price for it, and every price that it had. */
+export function ItemPanel(props: {
+  readonly item: PriceItem;
+  readonly today: string;
+  readonly staleDays: number;
+  readonly onClose: () => void;
+}) {
+  const { item, today, staleDays, onClose } = props;
+  const { entries, saveState } = usePriceItem(item);
+  return (
+    <aside className="price-item" aria-label={`Item ${item.description}`}>
+      <Panel
+        title={entries.description}
+        actions={
+          <>
+            <SavedLine state={saveState} />
+            <IconButton label="Close the item" icon={<X size={16} aria-hidden="true" />} onPress={onClose} />
+          </>
+        }
+      >
+        <ItemEntries item={item} entries={entries} />
+      </Panel>
+      <Panel title="New price">
+        <ObservePrice item={item} today={today} />
+      </Panel>
+      <Panel title="Prices so far" look="flush">
+        <PriceHistory item={item} today={today} staleDays={staleDays} />
+      </Panel>
+    </aside>
+  );
+}
