@@ -23,45 +23,51 @@ export function bestFill(
   values: ArrayLike<number>,
   longestRoom: number,
 ): BestFill {
-  let best = new Float64Array(longestRoom + 1);
-  let next = new Float64Array(longestRoom + 1);
+  const best = new Float64Array(longestRoom + 1);
+  const before = new Float64Array(longestRoom + 1);
   const rows: { readonly size: number; readonly span: number; readonly taken: Uint16Array }[] = [];
   let cells = 0;
   for (let size = 0; size < spans.length; size += 1) {
     const span = spans[size] ?? 0;
     const value = values[size] ?? 0;
-    const limit = Math.min(most[size] ?? 0, Math.floor(longestRoom / span));
+    const fitting = Math.floor(longestRoom / span);
+    const limit = Math.min(most[size] ?? 0, fitting);
     if (value <= 0 || limit === 0) continue;
     const taken = new Uint16Array(longestRoom + 1);
-    if (limit === Math.floor(longestRoom / span)) {
-      cells += longestRoom;
-      for (let room = 0; room <= longestRoom; room += 1) {
-        const without = best[room] ?? 0;
-        const withOne = room < span ? -1 : (next[room - span] ?? 0) + value;
-        if (withOne > without) {
-          next[room] = withOne;
+    if (limit === 1) {
+      cells += longestRoom - span;
+      for (let room = longestRoom; room >= span; room -= 1) {
+        const candidate = (best[room - span] ?? 0) + value;
+        if (candidate > (best[room] ?? 0)) {
+          best[room] = candidate;
+          taken[room] = 1;
+        }
+      }
+    } else if (limit === fitting) {
+      cells += longestRoom - span;
+      for (let room = span; room <= longestRoom; room += 1) {
+        const candidate = (best[room - span] ?? 0) + value;
+        if (candidate > (best[room] ?? 0)) {
+          best[room] = candidate;
           taken[room] = (taken[room - span] ?? 0) + 1;
-        } else {
-          next[room] = without;
         }
       }
     } else {
-      cells += longestRoom * limit;
-      next.set(best);
+      before.set(best);
       for (let count = 1; count <= limit; count += 1) {
         const width = count * span;
         const worth = count * value;
+        cells += longestRoom - width;
         for (let room = width; room <= longestRoom; room += 1) {
-          const candidate = (best[room - width] ?? 0) + worth;
-          if (candidate > (next[room] ?? 0)) {
-            next[room] = candidate;
+          const candidate = (before[room - width] ?? 0) + worth;
+          if (candidate > (best[room] ?? 0)) {
+            best[room] = candidate;
             taken[room] = count;
           }
         }
       }
     }
     rows.push({ size, span, taken });
-    [best, next] = [next, best];
   }
   return {
     valueForRoom: best,

@@ -1,7 +1,7 @@
 import { isBetter } from './better-loads.ts';
 import { cheapestLoad } from './fit-decreasing.ts';
 import { greedyLoads } from './greedy-loads.ts';
-import { relax, type Column, type WorkBudget } from './relaxation.ts';
+import { columnKey, columnOf, relax, type Column, type WorkBudget } from './relaxation.ts';
 import type { CuttingModel, Load } from './cutting-model.ts';
 
 /**
@@ -52,8 +52,8 @@ function takeColumns(
 }
 
 function take(model: CuttingModel, column: Column, left: number[], taken: Load[]): void {
-  const sizes = column.counts.flatMap((count, size) =>
-    Array.from({ length: Math.min(count, left[size] ?? 0) }, () => size),
+  const sizes = column.sizes.flatMap((size, index) =>
+    Array.from({ length: Math.min(column.counts[index] ?? 0, left[size] ?? 0) }, () => size),
   );
   if (sizes.length === 0) return;
   for (const size of sizes) left[size] = (left[size] ?? 0) - 1;
@@ -64,9 +64,12 @@ function take(model: CuttingModel, column: Column, left: number[], taken: Load[]
 function clipped(pool: readonly Column[], left: readonly number[]): Column[] {
   const kept = new Map<string, Column>();
   for (const column of pool) {
-    const counts = column.counts.map((count, size) => Math.min(count, left[size] ?? 0));
-    if (counts.some((count) => count > 0))
-      kept.set(`${column.stock}:${counts.join()}`, { ...column, counts });
+    const counts = left.map(() => 0);
+    for (const [index, size] of column.sizes.entries()) {
+      counts[size] = Math.min(column.counts[index] ?? 0, left[size] ?? 0);
+    }
+    const cut = columnOf(column.stock, column.cents, counts);
+    if (cut.sizes.length > 0) kept.set(columnKey(cut), cut);
   }
   return [...kept.values()];
 }

@@ -1,8 +1,14 @@
 import { bestFill } from './best-fill.ts';
 import type { CuttingModel } from './cutting-model.ts';
 
-/** A way to cut one board: how many of each size, on which stock. */
-export type Column = { readonly stock: number; readonly counts: readonly number[] };
+/** A way to cut one board: the stock, the sizes cut from it, and how many of each. */
+export type Column = {
+  readonly stock: number;
+  readonly cents: number;
+  readonly sizes: readonly number[];
+  /** Beside each of `sizes`. */
+  readonly counts: readonly number[];
+};
 
 /** What is left of the work that a plan may do, counted in table cells so that it is the same on every machine. */
 export type WorkBudget = { cells: number };
@@ -38,26 +44,27 @@ export function relax(
   const inverse = new Float64Array(rows * rows);
   const level = new Float64Array(rows);
   for (const [row, size] of active.entries()) {
-    const count = basis[row]?.counts[size] ?? 1;
+    const count = basis[row]?.counts[0] ?? 1;
     inverse[row * rows + row] = 1 / count;
     level[row] = (demand[size] ?? 0) / count;
   }
-  const usable = pool.filter((column) => column.counts.every((count, size) => count <= (demand[size] ?? 0)));
+  const usable = pool.filter(({ sizes, counts }) =>
+    sizes.every((size, index) => (counts[index] ?? 0) <= (demand[size] ?? 0)),
+  );
   const spans = model.sizes.map((size) => size.span);
   const longest = model.stocks.at(-1)?.room ?? 0;
-  const centsOfColumn = (column: Column): number => model.stocks[column.stock]?.cents ?? 0;
   const worth = new Float64Array(spans.length);
   let proof: { readonly cents: number; readonly worth: Float64Array } = { cents: -1, worth: worth.slice() };
   const seen = new Set<string>();
 
   for (;;) {
     for (let pivots = 0; pivots < 50 * (rows + 10); pivots += 1) {
-      setWorth(worth, basis.map(centsOfColumn), inverse, active);
-      const entering = cheapestColumn(usable, worth, centsOfColumn);
+      setWorth(worth, basis, inverse, active);
+      const entering = cheapestColumn(usable, worth);
       if (entering === undefined || !pivot(entering, basis, inverse, level, active)) break;
       budget.cells -= rows * rows + usable.length * 4;
     }
-    setWorth(worth, basis.map(centsOfColumn), inverse, active);
+    setWorth(worth, basis, inverse, active);
     const positive = worth.map((value) => Math.max(0, value));
     const fill = bestFill(spans, demand, positive, longest);
     budget.cells -= fill.cells;
@@ -67,8 +74,8 @@ export function relax(
       const value = fill.valueForRoom[room] ?? 0;
       if (value > overpriced * cents) overpriced = cents === 0 ? Number.POSITIVE_INFINITY : value / cents;
       if (value <= cents + tolerance * Math.max(1, cents)) continue;
-      const column: Column = { stock, counts: fill.countsForRoom(room) };
-      const key = `${stock}:${column.counts.join()}`;
+      const column = columnOf(stock, cents, fill.countsForRoom(room));
+      const key = columnKey(column);
       if (seen.has(key)) continue;
       seen.add(key);
       usable.push(column);
@@ -93,38 +100,50 @@ function ownColumn(model: CuttingModel, demand: readonly number[], size: number)
     const count = Math.min(Math.floor(room / span), demand[size] ?? 0);
     if (count > 0 && cents / count < best.each) best = { stock, count, each: cents / count };
   }
-  return { stock: best.stock, counts: demand.map((_, index) => (index === size ? best.count : 0)) };
+  const cents = model.stocks[best.stock]?.cents ?? 0;
+  return { stock: best.stock, cents, sizes: [size], counts: [best.count] };
+}
+
+/** Makes a column of counts by size. */
+export function columnOf(stock: number, cents: number, countBySize: readonly number[]): Column {
+  const sizes = [...countBySize.keys()].filter((size) => (countBySize[size] ?? 0) > 0);
+  return { stock, cents, sizes, counts: sizes.map((size) => countBySize[size] ?? 0) };
+}
+
+/** Text that is the same for equal columns. */
+export function columnKey({ stock, sizes, counts }: Column): string {
+  return `${stock}:${sizes.join()}:${counts.join()}`;
 }
 
 function setWorth(
   worth: Float64Array,
-  cents: readonly number[],
+  basis: readonly Column[],
   inverse: Float64Array,
   active: readonly number[],
 ): void {
   const rows = active.length;
-  for (const [place, size] of active.entries()) {
-    let sum = 0;
-    for (let row = 0; row < rows; row += 1) sum += (cents[row] ?? 0) * (inverse[row * rows + place] ?? 0);
-    worth[size] = sum;
+  const sums = new Float64Array(rows);
+  for (const [row, { cents }] of basis.entries()) {
+    for (let place = 0; place < rows; place += 1) {
+      sums[place] = (sums[place] ?? 0) + cents * (inverse[row * rows + place] ?? 0);
+    }
   }
+  for (const [place, size] of active.entries()) worth[size] = sums[place] ?? 0;
 }
 
-function cheapestColumn(
-  columns: readonly Column[],
-  worth: Float64Array,
-  centsOfColumn: (column: Column) => number,
-): Column | undefined {
+function cheapestColumn(columns: readonly Column[], worth: Float64Array): Column | undefined {
   let chosen: Column | undefined;
   let least = 0;
   for (const column of columns) {
-    const cents = centsOfColumn(column);
+    const { sizes, counts, cents } = column;
     let reduced = cents;
-    for (let size = 0; size < column.counts.length; size += 1) {
-      const count = column.counts[size] ?? 0;
-      if (count !== 0) reduced -= count * (worth[size] ?? 0);
+    for (let index = 0; index < sizes.length; index += 1) {
+      reduced -= (counts[index] ?? 0) * (worth[sizes[index] ?? 0] ?? 0);
     }
-    if (reduced < least - tolerance * Math.max(1, cents)) [chosen, least] = [column, reduced];
+    if (reduced < least - tolerance * Math.max(1, cents)) {
+      chosen = column;
+      least = reduced;
+    }
   }
   return chosen;
 }
@@ -139,13 +158,13 @@ function pivot(
 ): boolean {
   const rows = active.length;
   const direction = new Float64Array(rows);
-  for (let row = 0; row < rows; row += 1) {
-    let sum = 0;
-    for (const [place, size] of active.entries()) {
-      const count = entering.counts[size] ?? 0;
-      if (count !== 0) sum += (inverse[row * rows + place] ?? 0) * count;
+  for (const [place, size] of active.entries()) {
+    const index = entering.sizes.indexOf(size);
+    if (index === -1) continue;
+    const count = entering.counts[index] ?? 0;
+    for (let row = 0; row < rows; row += 1) {
+      direction[row] = (direction[row] ?? 0) + (inverse[row * rows + place] ?? 0) * count;
     }
-    direction[row] = sum;
   }
   let leaving = -1;
   let step = Number.POSITIVE_INFINITY;
@@ -157,18 +176,16 @@ function pivot(
     }
   }
   if (leaving === -1) return false;
-  const rate = direction[leaving] ?? 1;
-  for (let place = 0; place < rows; place += 1) {
-    inverse[leaving * rows + place] = (inverse[leaving * rows + place] ?? 0) / rate;
-  }
+  const rate = direction[leaving] ?? 0;
+  const from = leaving * rows;
+  for (let place = from; place < from + rows; place += 1) inverse[place] = (inverse[place] ?? 0) / rate;
   for (let row = 0; row < rows; row += 1) {
-    if (row === leaving) continue;
     const factor = direction[row] ?? 0;
-    if (factor === 0) continue;
+    if (row === leaving || factor === 0) continue;
     level[row] = Math.max(0, (level[row] ?? 0) - factor * step);
+    const to = row * rows;
     for (let place = 0; place < rows; place += 1) {
-      inverse[row * rows + place] =
-        (inverse[row * rows + place] ?? 0) - factor * (inverse[leaving * rows + place] ?? 0);
+      inverse[to + place] = (inverse[to + place] ?? 0) - factor * (inverse[from + place] ?? 0);
     }
   }
   level[leaving] = step;
