@@ -5,8 +5,8 @@ const dustIn = 1e-9;
 
 /**
  * How the extender meets the plate. Notched where its plumb depth is more than the height above plate: heel cut
- * d s - HAP at the wall face, level seat (d s - HAP) / m, notch depth square to the slope d - HAP cos t. The seat never
- * runs further than the piece reaches back, so a pitch near 0 gives no endless seat, and bears on no more than the plate
+ * d s - HAP at the wall face, level seat (d s - HAP) / m, notch depth square to the slope d - HAP cos t. The seat ends
+ * at the latest where it runs out at the back end, so a pitch near 0 gives no endless seat, and bears on no more than the plate
  * is wide. Else it clears the plate by HAP - d s. Source: geometry, trade.md 1. Not rounded.
  * Worked: 6/12, HAP 5, d 5-1/2 -> heel 1.149, seat 2.298, notch 1.028; HAP 6-1/2 -> shim 0.351.
  * @param input - the section's input. [in]
@@ -22,7 +22,8 @@ export function bearingOf(
   const heelCutIn = input.depthIn * slopeFactor - input.heightAbovePlateIn;
   if (heelCutIn < -dustIn) return { kind: 'shimmed', shimIn: -heelCutIn };
   if (heelCutIn <= dustIn) return { kind: 'on-corner' };
-  const seatIn = m > 0 ? Math.min(heelCutIn / m, backLevelIn) : backLevelIn;
+  const toBackEndIn = backLevelIn + m * (input.heightAbovePlateIn + m * backLevelIn);
+  const seatIn = m > 0 ? Math.min(heelCutIn / m, toBackEndIn) : toBackEndIn;
   return {
     kind: 'notched',
     heelCutIn,

@@ -33,5 +33,8 @@ export function outlineOf(input: SectionInput, backspanIn: number, bearing: Bear
           [-bearing.seatIn, 0],
         ]
       : [];
-  return [backTop, tailTop, tailBottom, ...notch, squareBelow(backTop)];
+  const backBottom = squareBelow(backTop);
+  // Where the seat runs out at the back end it has taken the bottom corner with it.
+  const corners = [backTop, tailTop, tailBottom, ...notch];
+  return bearing.kind === 'notched' && backBottom[1] < 0 ? corners : [...corners, backBottom];
 }
