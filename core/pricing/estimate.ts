@@ -1,4 +1,5 @@
 import type { CutPlan, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import { phases } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import { assertNever, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -37,7 +38,10 @@ export function makeEstimate(
     lumberCosts(input, takeoff, cutPlans),
     ...takeoff.lines.map((line) => costsOf(input, line)),
   ];
-  const drafts = costed.flatMap((part) => part.drafts);
+  // Sorting is stable, so within a phase lines stay in the order of the takeoff.
+  const drafts = costed
+    .flatMap((part) => part.drafts)
+    .sort((a, b) => phases.indexOf(a.line.phase) - phases.indexOf(b.line.phase));
   const sums = {
     materialsUsd: sumOf(drafts, (draft) => draft.line.kind === 'material'),
     labourUsd: sumOf(drafts, (draft) => draft.line.kind === 'labour'),
