@@ -1,11 +1,11 @@
-import type { JobFile } from '../../core/job/job-file.ts';
+import type { JobInput } from '../../core/job/job-file.ts';
 
 /**
  * A job as the sample, with each eave many times as long: its rafters repeated along the wall.
  * @param file - the job to lengthen.
  * @param times - how many times as long. [-]
  */
-export function lengthenJob(file: JobFile, times: number): JobFile {
+export function lengthenJob(file: JobInput, times: number): JobInput {
   return {
     ...file,
     survey: {

@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { Decimal } from 'decimal.js';
+import { computeJob } from '../../core/job/compute-job.ts';
+import type { JobInput } from '../../core/job/job-file.ts';
+import type { JobResult } from '../../core/job/job-result.ts';
+import { readJobFile } from '../../core/job/read-job-file.ts';
+import { ensureBrowser } from '../app/ensure-browser.ts';
+import { sideBySide } from './measure.ts';
+import { lengthenJob } from './sample-times.ts';
+import { timeStart } from './start-time.ts';
+
+/** `npm run bench`: medians and ratios, measured side by side in one run. One line of JSON a figure. */
+const sample = readSample();
+const long = lengthenJob(sample, 50);
+
+const recompute = await sideBySide({ sample: () => compute(sample), 'sample x 50': () => compute(long) }, 9);
+const sampleMs = recompute['sample'] ?? Number.NaN;
+const longMs = recompute['sample x 50'] ?? Number.NaN;
+print('recompute survey to estimate', {
+  sampleMs: round(sampleMs),
+  times50Ms: round(longMs),
+  ratio: round(longMs / sampleMs),
+});
+
+for (const [name, input] of [
+  ['sample', sample],
+  ['sample x 50', long],
+] as const) {
+  const { cutPlans } = compute(input);
+  const cost = sum(cutPlans.map((plan) => plan.costUsd));
+  const bound = sum(cutPlans.map((plan) => plan.boundUsd));
+  const oneLength = sum(cutPlans.map((plan) => plan.oneLengthUsd ?? plan.costUsd));
+  print(`boards bought, ${name}`, {
+    costUsd: cost.toFixed(2),
+    boundUsd: bound.toFixed(2),
+    overBound: round(cost.div(bound).toNumber()),
+    firstFitOneLengthUsd: oneLength.toFixed(2),
+    costOverOneLength: round(cost.div(oneLength).toNumber()),
+  });
+}
+
+print('start to first usable screen', await timeStart(ensureBrowser()));
+
+function readSample(): JobInput {
+  const text = readFileSync(
+    fileURLToPath(new URL('../../fixtures/sample-job.json', import.meta.url)),
+    'utf8',
+  );
+  const file = readJobFile(text);
+  if (!file.ok) throw new Error(JSON.stringify(file.problem));
+  return file.value;
+}
+
+function compute(input: JobInput): JobResult {
+  const result = computeJob(input);
+  if (!result.ok) throw new Error(JSON.stringify(result.problem));
+  return result.value;
+}
+
+function sum(amounts: readonly string[]): Decimal {
+  return amounts.reduce<Decimal>((total, amount) => total.plus(amount), new Decimal(0));
+}
+
+function round(value: number): number {
+  return Number(value.toPrecision(4));
+}
+
+function print(figure: string, values: Readonly<Record<string, unknown>>): void {
+  console.log(JSON.stringify({ figure, ...values }));
+}
