@@ -1,3 +1,4 @@
+import './host/strict-policy.ts';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import './styles/tokens.css';
