@@ -13,7 +13,7 @@ import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
 /** Boards on one drawing, so that it never outgrows a page. */
-const boardsPerDrawing = 10;
+const boardsPerDrawing = 4;
 
 /** Beyond this many boards of one stock the table alone is printed. */
 const mostBoardsDrawn = 120;
@@ -63,8 +63,8 @@ function planBlocks(plan: CutPlan, pieces: ReadonlyMap<string, Piece>, input: Jo
   const count = plan.boards.length;
   const blocks: Block[] = [
     { kind: 'heading', text: `${plan.group}: ${count} ${count === 1 ? 'board' : 'boards'}` },
-    { kind: 'paragraph', text: boundSentence(plan) },
     buyTable(plan),
+    { kind: 'paragraph', text: boundSentence(plan) },
   ];
   if (count <= mostBoardsDrawn) {
     for (let from = 0; from < count; from += boardsPerDrawing) {
@@ -72,7 +72,8 @@ function planBlocks(plan: CutPlan, pieces: ReadonlyMap<string, Piece>, input: Jo
       blocks.push({
         kind: 'drawing',
         drawing: drawBoards(plan, some, { endTrimIn, kerfIn }),
-        heightShare: 0.9,
+        // A drawing of fewer boards gets less room, so that all come out at one scale.
+        heightShare: 0.06 + 0.1 * some.length,
       });
     }
     blocks.push({

@@ -1,7 +1,7 @@
 import { drawFasciaLine } from '../drawings/draw-fascia-line.ts';
 import { drawPlan } from '../drawings/draw-plan.ts';
 import { drawPlateDetail } from '../drawings/draw-plate-detail.ts';
-import { drawSection } from '../drawings/draw-section.ts';
+import { drawSection, type SectionReader } from '../drawings/draw-section.ts';
 import type { Drawing } from '../drawings/drawing.ts';
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
@@ -35,9 +35,9 @@ export function typicalExtender(layout: EaveLayout): Extender | undefined {
 }
 
 /** Section of an eave at its typical extender. */
-export function sectionOf({ layout, survey, design }: EaveParts): Drawing | undefined {
+export function sectionOf({ layout, survey, design }: EaveParts, reader: SectionReader): Drawing | undefined {
   const extender = typicalExtender(layout);
-  return extender === undefined ? undefined : drawSection(layout, extender, survey, design);
+  return extender === undefined ? undefined : drawSection(layout, extender, survey, design, reader);
 }
 
 /** The seat of an eave's typical extender, large. */

@@ -72,8 +72,8 @@ function incompleteBlocks(count: number): readonly Block[] {
 
 function sectionBlocks(input: JobInput, result: JobResult): readonly Block[] {
   return eavesWithParts(input, result.eaves).flatMap((parts): readonly Block[] => {
-    const drawing = sectionOf(parts);
-    return drawing === undefined ? [] : [{ kind: 'drawing', drawing, heightShare: 0.38 }];
+    const drawing = sectionOf(parts, 'client');
+    return drawing === undefined ? [] : [{ kind: 'drawing', drawing, heightShare: 0.34 }];
   });
 }
 

@@ -44,12 +44,12 @@ export function takeoffSheet(input: JobInput, result: JobResult): Sheet {
       { kind: 'heading', text: 'What the job needs' },
       needTable(takeoff.lines),
       { kind: 'heading', text: 'Materials to buy' },
+      buyTable(result),
       {
         kind: 'paragraph',
         small: true,
-        text: `Shop paper: it shows cost before overhead, profit and tax, at the prices of ${input.asOf}. A price marked "of" a day is older than ${input.settings.money.priceStaleDays} days: ask again.`,
+        text: `Shop paper: it shows cost before overhead, profit and tax, at the prices of ${input.asOf}. A price marked with a day is older than ${input.settings.money.priceStaleDays} days: ask again.`,
       },
-      buyTable(result),
       { kind: 'heading', text: 'Hours' },
       hoursTable(takeoff.lines),
       ...eavesWithParts(input, result.eaves).flatMap(eaveBlocks),
@@ -151,7 +151,7 @@ function sumHours(lines: readonly TakeoffLine[]): string {
 
 function eaveBlocks(parts: EaveParts): readonly Block[] {
   const { layout, design } = parts;
-  const section = sectionOf(parts);
+  const section = sectionOf(parts, 'shop');
   const detail = plateDetailOf(parts);
   const line = fasciaLineOf(parts);
   const blocks: Block[] = [
@@ -161,14 +161,27 @@ function eaveBlocks(parts: EaveParts): readonly Block[] {
       text: `Wall ${formatLength(layout.wallLengthIn)}. Overhang ${formatLength(layout.overhangLevelIn)} level, from the wall's framing face to the plumb line of the tail's top corner. Stations run from the left end of the wall, seen from outside; left and right are as seen from outside.`,
     },
   ];
-  if (section !== undefined) blocks.push({ kind: 'drawing', drawing: section, heightShare: 0.42 });
-  if (detail !== undefined) blocks.push({ kind: 'drawing', drawing: detail, heightShare: 0.36 });
+  if (section !== undefined) blocks.push({ kind: 'drawing', drawing: section, heightShare: 0.55 });
+  blocks.push(
+    { kind: 'heading', text: `Extenders of ${layout.name}, ${design.extender.section}` },
+    extenderSchedule(layout),
+    ...unplacedBlocks(parts),
+  );
+  if (detail !== undefined) blocks.push({ kind: 'drawing', drawing: detail, heightShare: 0.45 });
+  blocks.push(
+    { kind: 'heading', text: `Blocks of ${layout.name}, ${design.blocks.stock.section}` },
+    blockSchedule(layout),
+  );
   for (const plan of plansOf(parts)) blocks.push({ kind: 'drawing', drawing: plan, heightShare: 0.5 });
   blocks.push({
     kind: 'paragraph',
     small: true,
     text: `On the plan: bold numbers are the old rafters with their stations; shaded pieces are new; hatched pieces are ceiling joists; a triangle marks an extender that moved to the other side or stands in something's way; a cross marks a rafter without an extender; figures in the bays are block lengths.`,
   });
+  blocks.push(
+    { kind: 'heading', text: `Fascia of ${layout.name}, ${design.fascia.stock.section}` },
+    fasciaSchedule(layout),
+  );
   if (line !== undefined) {
     blocks.push(
       { kind: 'drawing', drawing: line, heightShare: 0.3 },
@@ -179,15 +192,6 @@ function eaveBlocks(parts: EaveParts): readonly Block[] {
       },
     );
   }
-  blocks.push(
-    { kind: 'heading', text: `Extenders of ${layout.name}, ${design.extender.section}` },
-    extenderSchedule(layout),
-    ...unplacedBlocks(parts),
-    { kind: 'heading', text: `Blocks of ${layout.name}, ${design.blocks.stock.section}` },
-    blockSchedule(layout),
-    { kind: 'heading', text: `Fascia of ${layout.name}, ${design.fascia.stock.section}` },
-    fasciaSchedule(layout),
-  );
   return blocks;
 }
 

@@ -5,7 +5,7 @@ import type { Drawing, Shape } from './drawing.ts';
 
 /** Height of a bar and distance from bar to bar, in inches along the boards: widths are not to scale. */
 const barIn = 11;
-const rowIn = 26;
+const rowIn = 23;
 
 export type BoardOptions = {
   /** Cut off each end of every board. [in] */
@@ -21,7 +21,8 @@ export type BoardOptions = {
  * @param options - end trim and kerf. [in]
  */
 export function drawBoards(plan: CutPlan, boards: readonly Board[], options: BoardOptions): Drawing {
-  const longest = Math.max(12, ...boards.map((board) => inchesOf(board.lengthSixteenths)));
+  // The longest board of the plan, so that all its drawings come out at one scale.
+  const longest = Math.max(12, ...plan.boards.map((board) => inchesOf(board.lengthSixteenths)));
   return {
     title: `Boards of ${plan.group}`,
     description: boards.map(describe).join(' '),
@@ -75,7 +76,7 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
       {
         kind: 'polygon',
         points: bar(at, at + piece),
-        pen: 'new',
+        pen: 'old',
         fill: 'paper',
         ref: `piece/${item.mark}`,
         title: `${item.mark}, ${formatLength(piece)}`,

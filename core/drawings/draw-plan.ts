@@ -1,4 +1,4 @@
-import type { EaveLayout, Extender } from '../layout/layout-types.ts';
+import type { EaveLayout, Extender, FasciaPiece } from '../layout/layout-types.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { type Box, clipToBox } from './clip.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
@@ -44,7 +44,7 @@ export function drawPlan(layout: EaveLayout, options: PlanOptions = {}): Drawing
     ...extenders(layout, box, inside),
     ...fascia(layout, box, inside, fasciaThickness),
     ...stations(layout, box, inside),
-    ...unplaced(layout, inside),
+    ...unplaced(layout, box, inside),
   ];
   const stretch =
     box.minX === wholeFrom && box.maxX === wholeTo
@@ -215,6 +215,15 @@ function fascia(
         title: `Fascia ${piece.mark}`,
       },
     ];
+    const at = markStation(layout, piece, box);
+    shapes.push({
+      kind: 'text',
+      at: [at, outer + thickness + 2.2],
+      text: piece.mark,
+      anchor: 'middle',
+      sizePt: 6.5,
+      bold: true,
+    });
     if (piece.leftEnd !== 'square' && inside(piece.fromIn)) {
       shapes.push(
         {
@@ -236,13 +245,23 @@ function fascia(
   });
 }
 
+/** Where a fascia board's mark stands: in the middle of the drawn bay that is nearest to the middle of the board. */
+function markStation(layout: EaveLayout, piece: FasciaPiece, box: Box): number {
+  const middle = (Math.max(piece.fromIn, box.minX) + Math.min(piece.toIn, box.maxX)) / 2;
+  const nearest = layout.bays
+    .map((bay) => (bay.fromIn + bay.toIn) / 2)
+    .filter((at) => at > box.minX && at < box.maxX)
+    .sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle))[0];
+  return nearest ?? middle;
+}
+
 function stations(layout: EaveLayout, box: Box, inside: (station: number) => boolean): readonly Shape[] {
   return layout.rafters.flatMap((rafter): readonly Shape[] => {
     if (!inside(rafter.centreIn)) return [];
     return [
       {
         kind: 'text',
-        at: [rafter.centreIn, box.maxY + 3],
+        at: [rafter.centreIn, box.maxY + 2],
         text: String(rafter.number),
         anchor: 'middle',
         sizePt: 8,
@@ -250,7 +269,7 @@ function stations(layout: EaveLayout, box: Box, inside: (station: number) => boo
       },
       {
         kind: 'text',
-        at: [rafter.centreIn + 1.6, box.maxY + 12],
+        at: [rafter.centreIn + 1.6, box.maxY + 8.5],
         text: formatLength(rafter.centreIn),
         anchor: 'start',
         sizePt: 6.5,
@@ -260,7 +279,7 @@ function stations(layout: EaveLayout, box: Box, inside: (station: number) => boo
   });
 }
 
-function unplaced(layout: EaveLayout, inside: (station: number) => boolean): readonly Shape[] {
+function unplaced(layout: EaveLayout, box: Box, inside: (station: number) => boolean): readonly Shape[] {
   return layout.unplaced.flatMap((missing): readonly Shape[] => {
     if (!inside(missing.stationIn)) return [];
     const x = missing.stationIn;
@@ -270,10 +289,11 @@ function unplaced(layout: EaveLayout, inside: (station: number) => boolean): rea
       { kind: 'line', from: [x - 3, y + 3], to: [x + 3, y - 3], pen: 'new' },
       {
         kind: 'text',
-        at: [x, y - 8],
+        at: [x + 1, box.minY - 3],
         text: missing.reason === 'no-side-free' ? 'no side free' : 'none wanted',
-        anchor: 'middle',
+        anchor: 'end',
         sizePt: 6.5,
+        rotateDeg: 90,
         bold: true,
       },
     ];

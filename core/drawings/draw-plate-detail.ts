@@ -25,10 +25,10 @@ export function drawPlateDetail(
   const seatIn = section.bearing.kind === 'notched' ? section.bearing.seatIn : 0;
   const topAtWall = geometry.top(0);
   const box = {
-    minX: -Math.max(plate, seatIn) - 5,
-    maxX: 6,
-    minY: Math.min(-4, topAtWall - section.plumbDepthIn - 3),
-    maxY: geometry.top(-Math.max(plate, seatIn) - 5) + 0.5,
+    minX: -Math.max(plate, seatIn) - 2.5,
+    maxX: 3,
+    minY: Math.min(-3, geometry.top(3) - section.plumbDepthIn),
+    maxY: geometry.top(-Math.max(plate, seatIn) - 2.5),
   };
   const shapes: Shape[] = [];
   const area = (points: readonly Point[], pen: 'old' | 'new', fill: 'old' | 'new' | 'plate' | 'paper') => {
@@ -65,20 +65,14 @@ export function drawPlateDetail(
     ref: `section/${layout.eaveId}/${extender.rafterId}`,
     title: `Extender ${extender.mark}`,
   });
-  shapes.push(...seatDimensions(extender, geometry.top, survey), {
-    kind: 'dimension',
-    from: [0, topAtWall],
-    to: [0, 0],
-    offsetPt: 22,
-    text: `HAP ${formatLength(topAtWall)}`,
-  });
+  shapes.push(...seatDimensions(extender, survey), ...heights(extender, topAtWall, box.maxX));
   if (section.slopeAngleDeg > 0) {
     shapes.push({
       kind: 'text',
-      at: [box.minX + 1, geometry.top(box.minX + 1) - section.plumbDepthIn / 2],
+      at: [box.minX + 0.6, geometry.top(box.minX + 0.6) - 0.9],
       text: `${section.slopeAngleDeg.toFixed(1)} deg`,
       anchor: 'start',
-      sizePt: 7.5,
+      sizePt: 8,
       rotateDeg: -section.slopeAngleDeg,
     });
   }
@@ -90,59 +84,60 @@ export function drawPlateDetail(
   };
 }
 
-function seatDimensions(
-  extender: Extender,
-  top: (x: number) => number,
-  survey: EaveSurvey,
-): readonly Shape[] {
+/** Heights at the wall's face, carried out to the right of the wood: above plate, heel or shim, whole plumb depth. */
+function heights(extender: Extender, topAtWall: number, rightIn: number): readonly Shape[] {
+  const { bearing, plumbDepthIn } = extender.section;
+  const foot = topAtWall - plumbDepthIn;
+  const level = (y: number): Shape => ({ kind: 'line', from: [0, y], to: [rightIn, y], pen: 'light' });
+  const height = (fromY: number, toY: number, offsetPt: number, text: string): Shape => ({
+    kind: 'dimension',
+    from: [rightIn, fromY],
+    to: [rightIn, toY],
+    offsetPt,
+    text,
+  });
+  const shapes: Shape[] = [
+    level(topAtWall),
+    level(0),
+    height(topAtWall, 0, 16, `HAP ${formatLength(topAtWall)}`),
+    height(topAtWall, foot, 60, `plumb depth ${formatLength(plumbDepthIn)}`),
+  ];
+  if (bearing.kind === 'notched') {
+    shapes.push(level(foot), height(0, foot, 16, `heel ${formatLength(bearing.heelCutIn)}`));
+  } else if (bearing.kind === 'shimmed') {
+    shapes.push(level(foot), height(foot, 0, 38, `shim ${formatLength(bearing.shimIn)}`));
+  }
+  return shapes;
+}
+
+function seatDimensions(extender: Extender, survey: EaveSurvey): readonly Shape[] {
   const { section } = extender;
-  const throatFoot: Point =
-    section.bearing.kind === 'notched'
-      ? [0, 0]
-      : [-survey.plateWidthIn / 2, top(-survey.plateWidthIn / 2) - section.plumbDepthIn];
   const angle = (section.slopeAngleDeg * Math.PI) / 180;
+  const notched = section.bearing.kind === 'notched';
+  // Without a notch the whole depth is the throat, measured from the bottom edge over the plate.
+  const middle = -survey.plateWidthIn / 2;
+  const topAtWall = section.tailTopAbovePlateIn + section.tailDropIn;
+  const foot: Point = notched
+    ? [0, 0]
+    : [middle, topAtWall - middle * Math.tan(angle) - section.plumbDepthIn];
   const throat: Shape = {
     kind: 'dimension',
-    from: throatFoot,
-    to: [
-      throatFoot[0] + section.throatIn * Math.sin(angle),
-      throatFoot[1] + section.throatIn * Math.cos(angle),
-    ],
+    from: foot,
+    to: [foot[0] + section.throatIn * Math.sin(angle), foot[1] + section.throatIn * Math.cos(angle)],
     offsetPt: 0,
     text: `throat ${formatLength(section.throatIn)}`,
   };
-  if (section.bearing.kind === 'notched') {
-    const { seatIn, heelCutIn } = section.bearing;
-    return [
-      throat,
-      {
-        kind: 'dimension',
-        from: [0, 0],
-        to: [-seatIn, 0],
-        offsetPt: 20,
-        text: `seat ${formatLength(seatIn)}`,
-      },
-      {
-        kind: 'dimension',
-        from: [0, 0],
-        to: [0, -heelCutIn],
-        offsetPt: 50,
-        text: `heel ${formatLength(heelCutIn)}`,
-      },
-    ];
-  }
-  if (section.bearing.kind === 'shimmed') {
-    const { shimIn } = section.bearing;
-    return [
-      throat,
-      {
-        kind: 'dimension',
-        from: [0, shimIn],
-        to: [0, 0],
-        offsetPt: 50,
-        text: `shim ${formatLength(shimIn)}`,
-      },
-    ];
-  }
-  return [throat];
+  if (section.bearing.kind !== 'notched') return [throat];
+  const { seatIn } = section.bearing;
+  return [
+    throat,
+    {
+      kind: 'dimension',
+      from: [0, -1.5],
+      to: [-seatIn, -1.5],
+      offsetPt: 14,
+      text: `seat ${formatLength(seatIn)}`,
+    },
+    { kind: 'line', from: [-seatIn, 0], to: [-seatIn, -1.5], pen: 'light' },
+  ];
 }

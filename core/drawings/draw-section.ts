@@ -13,7 +13,10 @@ import {
 } from './section-geometry.ts';
 
 /** How far the old rafter is drawn past the extender's back end, level. [in] */
-const pastBackIn = 20;
+const pastBackIn = 14;
+
+/** Who reads the drawing: the shop builds from it, the client sees what he gets. */
+export type SectionReader = 'shop' | 'client';
 
 /**
  * Draws the finished eave in section at one extender, to the plate's axes: x level and outward, y up from the plate.
@@ -21,12 +24,14 @@ const pastBackIn = 20;
  * @param extender - the tail that is drawn. [in]
  * @param survey - the old house at this eave. [in]
  * @param design - the overhang's design. [in]
+ * @param reader - the client's drawing carries fewer dimensions.
  */
 export function drawSection(
   layout: EaveLayout,
   extender: Extender,
   survey: EaveSurvey,
   design: EaveDesign,
+  reader: SectionReader = 'shop',
 ): Drawing {
   const parts: SectionParts = { layout, extender, survey, design };
   const geometry = sectionGeometry(parts);
@@ -37,13 +42,15 @@ export function drawSection(
   const deckTop = geometry.top(minX) + survey.deckThicknessIn * section.slopeFactor;
 
   return {
-    title: `Section at ${extender.mark}, ${layout.name}`,
+    title: reader === 'shop' ? `Section at ${extender.mark}, ${layout.name}` : `Section of ${layout.name}`,
     description: describe(parts, geometry),
     shapes: [
       ...house(parts, geometry, minX, wallBottom),
       ...newWork(parts, geometry),
-      ...labels(parts, geometry, minX, wallBottom),
-      ...dimensions(parts, geometry, wallBottom),
+      ...labels(parts, geometry, minX, wallBottom, reader),
+      ...(reader === 'shop'
+        ? shopDimensions(parts, geometry, wallBottom)
+        : clientDimensions(parts, geometry, wallBottom)),
     ],
     minX,
     minY: wallBottom,
@@ -184,8 +191,8 @@ function newWork(
         [geometry.overhangIn, under + design.soffit.thicknessIn],
         [geometry.overhangIn, under],
       ],
-      pen: 'new',
-      fill: 'paper',
+      pen: 'old',
+      fill: 'new',
       title: 'Soffit',
     });
   } else if (design.soffit.kind === 'sloped') {
@@ -193,8 +200,8 @@ function newWork(
     shapes.push({
       kind: 'polygon',
       points: strip(geometry, 0, section.overhangAlongIn, -design.soffit.thicknessIn, start),
-      pen: 'new',
-      fill: 'paper',
+      pen: 'old',
+      fill: 'new',
       title: 'Soffit along the slope',
     });
   }
@@ -222,6 +229,7 @@ function labels(
   geometry: SectionGeometry,
   minX: number,
   wallBottom: number,
+  reader: SectionReader,
 ): readonly Shape[] {
   const { section } = extender;
   const turn = -section.slopeAngleDeg;
@@ -231,7 +239,7 @@ function labels(
     {
       kind: 'text',
       at: geometry.onSlope(backIn / 2 - 2, -depth / 2 - 0.5),
-      text: `${extender.mark}  ${design.extender.section}`,
+      text: `${reader === 'shop' ? extender.mark : 'new tail'}  ${design.extender.section}`,
       anchor: 'middle',
       sizePt: 8.5,
       rotateDeg: turn,
@@ -251,7 +259,7 @@ function labels(
     shapes.push({
       kind: 'text',
       at: geometry.onSlope(middle, -depth / 2 - 0.5),
-      text: `rafter ${extender.rafterNumber}`,
+      text: reader === 'shop' ? `rafter ${extender.rafterNumber}` : 'old rafter',
       anchor: 'middle',
       sizePt: 7,
       rotateDeg: turn,
@@ -281,55 +289,60 @@ function labels(
   return shapes;
 }
 
-function dimensions(
-  { extender, layout, survey }: SectionParts,
+function shopDimensions(
+  parts: SectionParts,
   geometry: SectionGeometry,
   wallBottom: number,
 ): readonly Shape[] {
-  const { section } = extender;
-  const deck = survey.deckThicknessIn;
-  const atWall = geometry.onSlope(0, deck);
-  const atBack = geometry.onSlope(-section.backspanIn, deck);
-  const atTail = geometry.onSlope(section.overhangAlongIn, deck);
+  const { section } = parts.extender;
+  const deck = parts.survey.deckThicknessIn;
   const topAtWall = geometry.top(0);
   const faceX = geometry.overhangIn + geometry.fasciaThicknessIn;
-  const shapes: Shape[] = [
-    dimension(atBack, atWall, 20, `backspan ${formatLength(section.backspanIn)}`),
-    dimension(atWall, atTail, 20, `${formatLength(section.overhangAlongIn)} along slope`),
+  return [
     dimension(
-      [geometry.overhangIn, Math.min(wallBottom, geometry.lowestIn)],
-      [0, Math.min(wallBottom, geometry.lowestIn)],
-      14,
-      `overhang ${formatLength(layout.overhangLevelIn)} level`,
+      geometry.onSlope(-section.backspanIn, deck),
+      geometry.onSlope(0, deck),
+      20,
+      `backspan ${formatLength(section.backspanIn)}`,
     ),
-    { kind: 'line', from: [0, topAtWall], to: [faceX + 1, topAtWall], pen: 'light' },
+    dimension(
+      geometry.onSlope(0, deck),
+      geometry.onSlope(section.overhangAlongIn, deck),
+      20,
+      formatLength(section.overhangAlongIn),
+    ),
+    { kind: 'line', from: [0, topAtWall], to: [faceX, topAtWall], pen: 'light' },
     dimension(
       [faceX, topAtWall],
       [faceX, geometry.tailTop[1]],
-      12,
-      `tail drop ${formatLength(section.tailDropIn)}`,
+      30,
+      `drop ${formatLength(section.tailDropIn)}`,
     ),
-    dimension(
-      [-survey.plateWidthIn, 0],
-      [-survey.plateWidthIn, topAtWall],
-      // Left of the wall, over the old rafter: the height above plate is taken at the wall's face.
-      26,
-      `HAP ${formatLength(topAtWall)}`,
-    ),
-    { kind: 'line', from: [-survey.plateWidthIn, topAtWall], to: [0, topAtWall], pen: 'light' },
+    dimension([faceX, topAtWall], [faceX, 0], 62, `HAP ${formatLength(topAtWall)}`),
+    ...clientDimensions(parts, geometry, wallBottom),
   ];
-  if (section.soffitBelowPlateIn !== null) {
-    shapes.push(
-      { kind: 'line', from: [0, 0], to: [faceX + 1, 0], pen: 'light' },
-      dimension(
-        [faceX, 0],
-        [faceX, -section.soffitBelowPlateIn],
-        54,
-        formatLength(section.soffitBelowPlateIn),
-      ),
-    );
-  }
-  return shapes;
+}
+
+function clientDimensions(
+  { extender, layout }: SectionParts,
+  geometry: SectionGeometry,
+  wallBottom: number,
+): readonly Shape[] {
+  const { soffitBelowPlateIn } = extender.section;
+  const faceX = geometry.overhangIn + geometry.fasciaThicknessIn;
+  const foot = Math.min(wallBottom, geometry.lowestIn);
+  const overhang = dimension(
+    [geometry.overhangIn, foot],
+    [0, foot],
+    14,
+    `${formatLength(layout.overhangLevelIn)} level`,
+  );
+  if (soffitBelowPlateIn === null) return [overhang];
+  return [
+    overhang,
+    { kind: 'line', from: [0, 0], to: [faceX, 0], pen: 'light' },
+    dimension([faceX, 0], [faceX, -soffitBelowPlateIn], 62, formatLength(soffitBelowPlateIn)),
+  ];
 }
 
 function dimension(from: Point, to: Point, offsetPt: number, text: string): Shape {

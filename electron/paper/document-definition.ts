@@ -4,7 +4,7 @@ import { fitToScale } from '../../core/drawings/standard-scales.ts';
 import { toSvg } from '../../core/drawings/to-svg.ts';
 import { assertNever } from '../../core/result.ts';
 import { paperFont } from './fonts.ts';
-import { headlineLevel, makeTable } from './make-table.ts';
+import { makeTable } from './make-table.ts';
 import { contentHeightPt, contentWidthPt, margins, type PaperSize, paperSizes } from './paper-size.ts';
 
 /** Turns a sheet into what pdfmake lays out: black on white, header and page x of y on each page. */
@@ -28,19 +28,40 @@ export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumen
     },
     header: () => pageHead(sheet, contentWidthPt(paperSize)),
     footer: (page, pages) => pageFoot(sheet, page, pages),
-    content: sheet.blocks.map((block, index) => makeBlock(block, sheet.blocks[index + 1], paperSize)),
-    pageBreakBefore: (node, nodes) =>
-      node.headlineLevel === headlineLevel && standsAlone(nodes.getFollowingNodesOnPage()),
+    content: makeContent(sheet.blocks, paperSize),
   };
 }
 
-/** A heading stands alone when nothing but headings follows it on its page. */
-function standsAlone(
-  following: readonly { readonly text?: unknown; readonly svg?: unknown; readonly headlineLevel?: unknown }[],
-): boolean {
-  return !following.some(
-    (node) => node.headlineLevel === undefined && (node.svg !== undefined || typeof node.text === 'string'),
-  );
+/**
+ * Joins blocks that must not be parted by a page: a heading with what follows it, signatures with the caution before
+ * them, so that nobody signs a page that says nothing.
+ */
+function makeContent(blocks: readonly Block[], paperSize: PaperSize): Content[] {
+  const content: Content[] = [];
+  for (let index = 0; index < blocks.length; index += 1) {
+    const block = blocks[index];
+    const next = blocks[index + 1];
+    if (block === undefined) break;
+    if (block.kind === 'heading' && next?.kind === 'table') {
+      content.push(makeTable(block.text, next.columns, next.rows, contentWidthPt(paperSize)));
+      index += 1;
+    } else if (
+      (block.kind === 'heading' && next !== undefined && staysWhole(next)) ||
+      (block.kind === 'caution' && next?.kind === 'signatures')
+    ) {
+      const together = [makeBlock(block, next, paperSize), makeBlock(next, blocks[index + 2], paperSize)];
+      content.push({ unbreakable: true, stack: together });
+      index += 1;
+    } else {
+      content.push(makeBlock(block, next, paperSize));
+    }
+  }
+  return content;
+}
+
+/** Short enough to be kept on one page with its heading. */
+function staysWhole(block: Block): boolean {
+  return block.kind === 'list' ? block.items.length <= 8 : block.kind !== 'heading' && block.kind !== 'table';
 }
 
 function pageHead(sheet: Sheet, widthPt: number): Content {
@@ -96,7 +117,7 @@ function makeBlock(block: Block, next: Block | undefined, paperSize: PaperSize):
   const widthPt = contentWidthPt(paperSize);
   switch (block.kind) {
     case 'heading':
-      return { text: block.text, bold: true, fontSize: 12, margin: [0, 8, 0, 3], headlineLevel };
+      return { text: block.text, bold: true, fontSize: 12, margin: [0, 8, 0, 3] };
     case 'paragraph':
       return {
         text: block.text,
@@ -108,7 +129,7 @@ function makeBlock(block: Block, next: Block | undefined, paperSize: PaperSize):
     case 'list':
       return { ul: block.items.map((text) => ({ text, margin: [0, 0, 0, 1.5] })), margin: [0, 0, 0, 8] };
     case 'table':
-      return makeTable(block.columns, block.rows, widthPt);
+      return makeTable(null, block.columns, block.rows, widthPt);
     case 'drawing': {
       // Room for the line under the drawing and a heading above it on the same page.
       const room = (contentHeightPt(paperSize) - 60) * block.heightShare;
@@ -159,7 +180,7 @@ function facts(pairs: readonly (readonly [string, string])[], widthPt: number): 
 
 function fact(pair: readonly [string, string] | undefined): readonly Content[] {
   return [
-    { text: pair?.[0] ?? '', fontSize: 8.5, color: '#333333' },
+    { text: pair?.[0] ?? '', fontSize: 8.5, color: '#333333', margin: [0, 1.2, 0, 0] },
     { text: pair?.[1] ?? '', fontSize: 10 },
   ];
 }
@@ -187,14 +208,14 @@ function caution(text: string, widthPt: number): Content {
 function signatures(parties: readonly string[]): Content {
   return {
     unbreakable: true,
-    margin: [0, 26, 0, 0],
+    margin: [0, 24, 0, 0],
     columnGap: 28,
     columns: parties.map((party) => ({
       width: '*',
       stack: [
         { canvas: [{ type: 'line', x1: 0, y1: 0, x2: 225, y2: 0, lineWidth: 0.8 }] },
         { text: party, fontSize: 8.5, margin: [0, 3, 0, 0] },
-        { text: 'Date', fontSize: 8.5, margin: [0, 20, 0, 0] },
+        { text: 'Date', fontSize: 8.5, margin: [0, 14, 0, 0] },
       ],
     })),
   };

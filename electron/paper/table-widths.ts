@@ -22,23 +22,27 @@ export function columnWidths(
   const natural = columns.map((column, index) => {
     const cells = rows
       .filter((row) => row.style !== 'group')
-      .map((row) =>
-        textWidth(
-          row.cells[index] ?? '',
-          sizePt * (row.style === 'body' || row.style === undefined ? 1 : 1.06),
-        ),
-      );
-    return Math.max(textWidth(column.title, sizePt * 1.06), ...cells) + 2;
+      .map((row) => textWidth(row.cells[index] ?? '', sizePt * styleFactor(row.style ?? 'body')));
+    return Math.max(textWidth(column.title, sizePt), ...cells) + 1;
   });
   const fitting = columns.reduce(
     (sum, column, index) => (column.share === 0 ? sum + (natural[index] ?? 0) : sum),
     0,
   );
   const shares = columns.reduce((sum, column) => sum + column.share, 0);
-  // Columns that fit their content may not starve the rest of more than two thirds of the page.
-  const squeeze = Math.min(1, (room * (shares === 0 ? 1 : 0.67)) / (fitting || 1));
+  // The sharing columns keep at least what they need, up to a sixth of the page each.
+  const kept = columns.reduce(
+    (sum, column, index) => (column.share === 0 ? sum : sum + Math.min(natural[index] ?? 0, room / 6)),
+    0,
+  );
+  const squeeze = Math.min(1, (room - kept) / (fitting || 1));
   const left = room - fitting * squeeze;
   return columns.map((column, index) =>
     column.share === 0 ? (natural[index] ?? 0) * squeeze : (left * column.share) / shares,
   );
+}
+
+/** Sums are set bold, totals larger as well. */
+function styleFactor(style: NonNullable<Row['style']>): number {
+  return style === 'body' ? 1 : style === 'total' ? 1.25 : 1.06;
 }
