@@ -1,7 +1,8 @@
 import { isBetter } from './better-loads.ts';
 import { cheapestLoad } from './fit-decreasing.ts';
 import { greedyLoads } from './greedy-loads.ts';
-import { columnKey, columnOf, relax, type Column, type WorkBudget } from './relaxation.ts';
+import { columnKey, columnOf, type Column } from './column.ts';
+import { relax, type WorkBudget } from './relaxation.ts';
 import type { CuttingModel, Load } from './cutting-model.ts';
 
 /**
@@ -25,7 +26,7 @@ export function dive(
     const relaxation = relax(model, left, pool, budget);
     worth ??= relaxation.worth;
     takeColumns(model, relaxation.columns, left, taken);
-    const candidate = [...taken, ...greedyLoads(model, left, budget)];
+    const candidate = [...taken, ...greedyLoads(model, left, budget, 'fits')];
     if (isBetter(model, candidate, best)) best = candidate;
     if (budget.cells <= 0) break;
     pool = clipped(pool, left);

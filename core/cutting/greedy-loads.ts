@@ -12,11 +12,13 @@ const favours = [0, 0.25, 1];
  * @param model - the problem.
  * @param demand - pieces still to be packed, by size.
  * @param budget - work that may be done; filling board by board is left out where it would cost too much of it.
+ * @param ways - `fits` leaves out filling board by board.
  */
 export function greedyLoads(
   model: CuttingModel,
   demand: readonly number[],
   budget: WorkBudget,
+  ways: 'all' | 'fits' = 'all',
 ): readonly Load[] {
   let best: readonly Load[] | undefined;
   const offer = (loads: readonly Load[]): void => {
@@ -28,7 +30,7 @@ export function greedyLoads(
   }
   const kinds = demand.filter((count) => count > 0).length;
   const cells = kinds * kinds * (model.stocks.at(-1)?.room ?? 0) * favours.length;
-  if (cells <= budget.cells / 4) {
+  if (ways === 'all' && cells <= budget.cells / 4) {
     budget.cells -= cells;
     for (const favour of favours) offer(patternGreedy(model, demand, favour));
   }
