@@ -8,7 +8,11 @@ import { oneEave } from './fixture.ts';
 /** A host in memory that can be lost before or after it writes, and a clock that is turned by hand. */
 function world() {
   const start = oneEave(['16', '32']);
-  const host = { documents: start, revision: 4, mode: 'well' as 'well' | 'lost' | 'lost-after-writing' | 'full' };
+  const host = {
+    documents: start,
+    revision: 4,
+    mode: 'well' as 'well' | 'lost' | 'lost-after-writing' | 'full',
+  };
   const sent: CommandInput<'jobs.save'>[] = [];
   const states: SaveState[] = [];
   let timers: { act: () => void; dueMs: number }[] = [];

@@ -54,7 +54,9 @@ describe('an entry', () => {
     const typed = enter(good, 'survey.eaves.0.rafters.1.readingIn', "2' 8 and a bit");
     expect(valueAt(typed, 'survey.eaves.0.rafters.1.readingIn')).toBe(32);
     expect(typed.drafts).toEqual({ 'survey.eaves.0.rafters.1.readingIn': "2' 8 and a bit" });
-    expect(draftProblems(typed).map((problem) => problem.field)).toEqual(['survey.eaves.0.rafters.1.readingIn']);
+    expect(draftProblems(typed).map((problem) => problem.field)).toEqual([
+      'survey.eaves.0.rafters.1.readingIn',
+    ]);
     const mended = enter(typed, 'survey.eaves.0.rafters.1.readingIn', `2' 8"`);
     expect(mended.drafts).toEqual({});
   });

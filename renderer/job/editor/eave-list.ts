@@ -30,7 +30,9 @@ export function addEave(documents: Documents, prices: readonly PriceItem[]): Doc
     survey: { ...survey, eaves: [...survey.eaves, eave] },
     design: { ...design, eaves: [...design.eaves, like ? likeDesign(like, id) : firstDesign(id, prices)] },
   };
-  const blanks = ['lengthIn', 'pitchRisePer12', 'heightAbovePlateIn'].map((key) => `survey.eaves.${index}.${key}`);
+  const blanks = ['lengthIn', 'pitchRisePer12', 'heightAbovePlateIn'].map(
+    (key) => `survey.eaves.${index}.${key}`,
+  );
   if (like === undefined) blanks.push(`design.eaves.${design.eaves.length}.overhangIn`);
   return blanks.reduce<Documents>((so_far, path) => withDraft(so_far, path, ''), added);
 }
@@ -85,7 +87,8 @@ function firstDesign(eaveId: string, prices: readonly PriceItem[]): EaveDesign {
   const stock = (section: string) => ({
     section,
     grade:
-      prices.find((item) => item.category === 'lumber' && item.section === section && !item.retired)?.grade ?? '',
+      prices.find((item) => item.category === 'lumber' && item.section === section && !item.retired)?.grade ??
+      '',
   });
   return eaveDesignSchema.parse({
     eaveId,

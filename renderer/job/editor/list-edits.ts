@@ -30,7 +30,12 @@ export function pinSide(
 }
 
 /** Leaves the bay right of a rafter open, or gives it a block again. */
-export function openBay(documents: Documents, designIndex: number, rafterId: string, open: boolean): Documents {
+export function openBay(
+  documents: Documents,
+  designIndex: number,
+  rafterId: string,
+  open: boolean,
+): Documents {
   const design = documents.design.eaves[designIndex];
   if (design === undefined) return documents;
   const others = design.blocks.openBays.filter((bay) => bay !== rafterId);

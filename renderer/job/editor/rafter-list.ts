@@ -1,6 +1,11 @@
-import { type EaveSurvey, type RafterSurvey, rafterSurveySchema } from '../../../core/survey/survey-document.ts';
+import {
+  type EaveSurvey,
+  type RafterSurvey,
+  rafterSurveySchema,
+} from '../../../core/survey/survey-document.ts';
 import { type Documents, withDraft, withMovedDrafts, withValueAt } from './documents.ts';
 import { removing } from './eave-list.ts';
+import { enter } from './enter.ts';
 import { nextId } from './next-id.ts';
 import { readEntry } from './read-entry.ts';
 
@@ -82,6 +87,22 @@ export function addReadings(documents: Documents, eaveIndex: number, texts: read
     );
   }
   return result;
+}
+
+/** Pastes readings down the column from a row on: over the rafters that are there, then as new ones. */
+export function pasteReadings(
+  documents: Documents,
+  eaveIndex: number,
+  row: number,
+  texts: readonly string[],
+): Documents {
+  const count = documents.survey.eaves[eaveIndex]?.rafters.length ?? 0;
+  const over = texts.slice(0, Math.max(0, count - row));
+  const written = over.reduce<Documents>(
+    (so_far, text, at) => enter(so_far, `survey.eaves.${eaveIndex}.rafters.${row + at}.readingIn`, text),
+    documents,
+  );
+  return addReadings(written, eaveIndex, texts.slice(over.length));
 }
 
 function newRafter(id: string, readingIn: number): RafterSurvey {

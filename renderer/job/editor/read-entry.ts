@@ -50,12 +50,18 @@ function problemOf(issue: z.core.$ZodIssue | undefined, schema: Schema, text: st
   if (issue?.code === 'custom' && issue.params !== undefined) return issue.params['problem'] as Problem;
   if (kindOf(schema) === 'number') {
     const { minValue, maxValue } = schema as z.ZodNumber;
-    if (issue?.code === 'invalid_type') return { code: 'entry-invalid', what: text, detail: 'Write a whole number.' };
+    if (issue?.code === 'invalid_type')
+      return { code: 'entry-invalid', what: text, detail: 'Write a whole number.' };
     return { code: 'out-of-range', what: text, least: String(minValue ?? ''), most: String(maxValue ?? '') };
   }
-  if (issue?.code === 'too_small') return { code: 'entry-invalid', what: 'Blank', detail: 'Write something here.' };
+  if (issue?.code === 'too_small')
+    return { code: 'entry-invalid', what: 'Blank', detail: 'Write something here.' };
   if (issue?.code === 'too_big')
-    return { code: 'entry-invalid', what: 'Too long', detail: `Keep it under ${String(issue.maximum)} characters.` };
+    return {
+      code: 'entry-invalid',
+      what: 'Too long',
+      detail: `Keep it under ${String(issue.maximum)} characters.`,
+    };
   return { code: 'entry-invalid', what: text, detail: issue?.message ?? 'Write it another way.' };
 }
 

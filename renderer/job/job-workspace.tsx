@@ -1,0 +1,52 @@
+import { useMemo, useState } from 'react';
+import { problemSentence } from '../../core/problems/sentence.ts';
+import { useAnswer } from '../host/queries.ts';
+import { Answer } from '../kit/answer.tsx';
+import { Banner } from '../kit/banner.tsx';
+import { Screen } from '../kit/screen.tsx';
+import './job.css';
+import { OpenedJob } from './opened-job.tsx';
+import { useOpenJob } from './open-job.ts';
+
+/** A job, from tape reading to paper: Survey, Design, Takeoff, Cut plan, Estimate and Sheets. */
+export function JobWorkspace({ jobId }: { readonly jobId: string }) {
+  const [again, setAgain] = useState(0);
+  const opening = useOpenJob(jobId, again);
+  const settings = useAnswer('settings.get', {});
+  const prices = useAnswer('prices.list', {});
+  const today = opening.kind === 'open' ? opening.today : '';
+  const surroundings = useMemo(
+    () =>
+      settings.data === undefined || prices.data === undefined
+        ? null
+        : { today, settings: settings.data.settings, prices: prices.data },
+    [today, settings.data, prices.data],
+  );
+  if (opening.kind === 'problem') {
+    return (
+      <Screen title="Job">
+        <Banner tone="problem" isLive>
+          {problemSentence(opening.problem)}
+        </Banner>
+      </Screen>
+    );
+  }
+  if (opening.kind === 'open' && surroundings !== null) {
+    return (
+      <OpenedJob
+        key={again}
+        jobId={jobId}
+        editor={opening.editor}
+        surroundings={surroundings}
+        openAgain={() => setAgain(again + 1)}
+      />
+    );
+  }
+  return (
+    <Screen title="Job">
+      <Answer query={settings}>{() => null}</Answer>
+      <Answer query={prices}>{() => null}</Answer>
+      <p className="muted">Opening the job</p>
+    </Screen>
+  );
+}

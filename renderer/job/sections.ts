@@ -1,0 +1,16 @@
+/** The sections of a job, in the order of the work: address and name. */
+export const sections = {
+  survey: 'Survey',
+  design: 'Design',
+  takeoff: 'Takeoff',
+  'cut-plan': 'Cut plan',
+  estimate: 'Estimate',
+  sheets: 'Sheets',
+} as const;
+
+export type SectionId = keyof typeof sections;
+
+/** Whether a part of the address names a section. */
+export function isSection(text: string | undefined): text is SectionId {
+  return text !== undefined && Object.hasOwn(sections, text);
+}
