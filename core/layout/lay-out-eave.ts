@@ -12,6 +12,7 @@ import { chooseSides, type SideChoice } from './choose-sides.ts';
 import { eaveIndex } from './eave-letter.ts';
 import { breakFascia } from './fascia-joints.ts';
 import { fitFasciaLine, lineHeightIn } from './fascia-line.ts';
+import { findFasciaGaps } from './find-fascia-gaps.ts';
 import { findInLayout } from './find-in-layout.ts';
 import { findInSections } from './find-in-sections.ts';
 import { findOutOfLine } from './find-out-of-line.ts';
@@ -64,7 +65,6 @@ export function layOutEave(
   const extenders = placed.map((choice) => makeExtender(choice, sizes, fasciaLine, letter));
 
   const fascia = breakFascia({
-    eaveName: survey.name,
     letter,
     fromIn: -design.fascia.pastLeftIn,
     toIn: survey.lengthIn + design.fascia.pastRightIn,
@@ -73,7 +73,6 @@ export function layOutEave(
     bevelJoints: design.fascia.bevelJoints,
     longestIn: longestFasciaIn,
   });
-  if (!fascia.ok) return fascia;
 
   const laid = {
     eaveId: survey.id,
@@ -86,14 +85,15 @@ export function layOutEave(
     extenders,
     unplaced: choices.flatMap(unplacedOf),
     bays: baysOf(rafters, occupied, extenders, design.blocks, survey.hasOldBlocks, letter),
-    fascia: fascia.value,
-    fasciaLengthIn: fascia.value.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
+    fascia: fascia.pieces,
+    fasciaLengthIn: fascia.pieces.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
     fasciaLine,
   } satisfies Omit<EaveLayout, 'findings'>;
   return ok({
     ...laid,
     findings: [
       ...findInLayout(laid),
+      ...findFasciaGaps(survey.id, fascia.gaps, longestFasciaIn),
       ...findOutOfLine(survey.id, rafters),
       ...findInSections(survey, design, extenders, rafters, stock.depthIn),
     ],

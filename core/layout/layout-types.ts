@@ -104,6 +104,7 @@ export type Finding = {
     | 'seat-short'
     | 'throat'
     | 'fascia-cover'
+    | 'fascia-gap'
     | 'window-head'
     | 'insertion'
     | 'wide-gap'
