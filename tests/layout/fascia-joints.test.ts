@@ -1,0 +1,168 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { breakFascia, type FasciaRun } from '../../core/layout/fascia-joints.ts';
+import { makeEave } from '../survey/make-eave.ts';
+import { layOut, makeDesign } from './make-layout.ts';
+
+function run(rest: Partial<FasciaRun>): FasciaRun {
+  return {
+    letter: 'A',
+    fromIn: 0,
+    toIn: 240,
+    tailCentresIn: [],
+    thicknessIn: 0.75,
+    bevelJoints: false,
+    longestIn: 192,
+    ...rest,
+  };
+}
+
+const every = (stepIn: number, toIn: number) =>
+  Array.from({ length: Math.floor(toIn / stepIn) }, (_, index) => (index + 1) * stepIn);
+
+describe('fascia boards', () => {
+  it('run the wall and past its ends in one board where that is long enough', () => {
+    const { fascia, fasciaLengthIn } = layOut(
+      makeEave([16, 40, 64, 88], { lengthIn: 100 }),
+      makeDesign({ fascia: { stock: { section: '1x8' }, pastLeftIn: 2, pastRightIn: 3 } }),
+    );
+    expect(fascia).toEqual([
+      {
+        mark: 'A-F01',
+        fromIn: -2,
+        toIn: 103,
+        lengthSixteenths: 105 * 16,
+        leftEnd: 'square',
+        rightEnd: 'square',
+      },
+    ]);
+    expect(fasciaLengthIn).toBe(105);
+  });
+
+  it('are as few as can be, and then as even as the tails allow: 20 ft with tails every 16 in. breaks at 112 or 128', () => {
+    const { pieces } = breakFascia(run({ tailCentresIn: every(16, 240) }));
+    expect(pieces).toHaveLength(2);
+    expect([112, 128]).toContain(pieces[0]?.toIn);
+  });
+
+  it('are no two where one reaches, however even two would be', () => {
+    expect(breakFascia(run({ toIn: 192, tailCentresIn: every(16, 192) })).pieces).toHaveLength(1);
+  });
+
+  it('overlap on a bevel by half their thickness at each joint: the long point', () => {
+    const { pieces } = breakFascia(run({ toIn: 320, tailCentresIn: [160], bevelJoints: true }));
+    expect(pieces.map(({ lengthSixteenths }) => lengthSixteenths / 16)).toEqual([160.375, 160.375]);
+    expect(pieces.map(({ leftEnd, rightEnd }) => [leftEnd, rightEnd])).toEqual([
+      ['square', 'bevel'],
+      ['bevel', 'square'],
+    ]);
+  });
+
+  it('butt where bevels are not wanted', () => {
+    const { pieces } = breakFascia(run({ toIn: 320, tailCentresIn: [160] }));
+    expect(pieces.map(({ lengthSixteenths }) => lengthSixteenths / 16)).toEqual([160, 160]);
+    expect(pieces[0]?.rightEnd).toBe('butt');
+  });
+
+  it('fit the longest board with the bevel counted in', () => {
+    const tails = [96, 191.8, 288];
+    expect(breakFascia(run({ toIn: 383, tailCentresIn: tails })).pieces).toHaveLength(2);
+    expect(breakFascia(run({ toIn: 383, tailCentresIn: tails, bevelJoints: true })).pieces).toHaveLength(3);
+  });
+
+  it('are assumed to come in 16 ft where no price list says better', () => {
+    const tailCentresIn = every(16, 240);
+    expect(breakFascia(run({ tailCentresIn, longestIn: null }))).toEqual(breakFascia(run({ tailCentresIn })));
+  });
+
+  it('need tails: without any there are none', () => {
+    expect(breakFascia(run({}))).toEqual({ pieces: [], gaps: [] });
+  });
+
+  it('that no tail lets be short enough are told as a gap, and the rest is still broken well', () => {
+    const { pieces, gaps } = breakFascia(run({ toIn: 500, tailCentresIn: [20, 250, 400] }));
+    expect(gaps).toMatchObject([{ fromIn: 20, toIn: 250 }]);
+    expect(pieces.map(({ fromIn, toIn }) => [fromIn, toIn])).toEqual([
+      [0, 20],
+      [20, 250],
+      [250, 400],
+      [400, 500],
+    ]);
+  });
+
+  it('longer than any board are a finding with the stretch, so that a half-typed survey still draws', () => {
+    const { findings, fascia } = layOut(makeEave([16, 40], { lengthIn: 400 }), makeDesign(), 186);
+    expect(fascia.at(-1)).toMatchObject({ fromIn: 41.5, toIn: 400 });
+    expect(findings.find(({ topic }) => topic === 'fascia-gap')).toMatchObject({
+      stationIn: 220.75,
+      text: expect.stringContaining(
+        'no tail to break on for 29\' 10-1/2", from 3\' 5-1/2" to 33\' 4", and the longest board, 15\' 6" usable, does not reach',
+      ),
+    });
+  });
+});
+
+describe('whatever the tails', () => {
+  const tails = fc.uniqueArray(fc.integer({ min: 1, max: 479 }), { minLength: 1, maxLength: 9 });
+  const anyRun = fc.record({
+    tails,
+    longestIn: fc.integer({ min: 60, max: 240 }),
+    bevelJoints: fc.boolean(),
+  });
+
+  it('boards join end to end from one end to the other, and every joint lands on a tail', () => {
+    fc.assert(
+      fc.property(anyRun, ({ tails: tailCentresIn, ...rest }) => {
+        const { pieces } = breakFascia(run({ toIn: 480, tailCentresIn, ...rest }));
+        expect(pieces[0]?.fromIn).toBe(0);
+        expect(pieces.at(-1)?.toIn).toBe(480);
+        for (const [index, { fromIn }] of pieces.slice(1).entries()) {
+          expect(fromIn).toBe(pieces[index]?.toIn);
+          expect(tailCentresIn).toContain(fromIn);
+        }
+        expect(pieces.map(({ mark }) => mark)).toEqual(
+          pieces.map((_, index) => `A-F0${index + 1}`.replace('010', '10')),
+        );
+      }),
+    );
+  });
+
+  it('no other choice of joints has fewer boards, or as few and more even ones (all choices tried)', () => {
+    fc.assert(
+      fc.property(anyRun, ({ tails: tailCentresIn, ...rest }) => {
+        const bevelIn = rest.bevelJoints ? 0.375 : 0;
+        const sorted = tailCentresIn.toSorted((a, b) => a - b);
+        let best: readonly [number, number, number] = [Infinity, Infinity, Infinity];
+        for (let choice = 0; choice < 2 ** sorted.length; choice += 1) {
+          const stops = [0, ...sorted.filter((_, index) => (choice >> index) & 1), 480];
+          const lengths = stops
+            .slice(1)
+            .map(
+              (to, index) =>
+                to - (stops[index] ?? 0) + (index === 0 ? 0 : bevelIn) + (to === 480 ? 0 : bevelIn),
+            );
+          const tooLong = lengths.filter((length) => length > rest.longestIn).length;
+          const squares = lengths.reduce((sum, length) => sum + length ** 2, 0);
+          const score = [tooLong, lengths.length, squares] as const;
+          const order =
+            [score[0] - best[0], score[1] - best[1], score[2] - best[2]].find((by) => by !== 0) ?? 0;
+          // A board that is too long may only span two neighbouring tails.
+          const spread = lengths.some(
+            (length, index) =>
+              length > rest.longestIn &&
+              sorted.some((at) => at > (stops[index] ?? 0) && at < (stops[index + 1] ?? 0)),
+          );
+          if (!spread && order < 0) best = score;
+        }
+        const { pieces, gaps } = breakFascia(run({ toIn: 480, tailCentresIn, ...rest }));
+        const lengths = pieces.map(({ fromIn, toIn }, index) => {
+          const joints = (index === 0 ? 0 : 1) + (toIn === 480 ? 0 : 1);
+          return toIn - fromIn + joints * bevelIn;
+        });
+        expect([gaps.length, pieces.length]).toEqual([best[0], best[1]]);
+        expect(lengths.reduce((sum, length) => sum + length ** 2, 0)).toBeCloseTo(best[2], 6);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
