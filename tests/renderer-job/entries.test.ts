@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, integer, property } from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { surveySchema } from '../../core/survey/survey-document.ts';
 import { designSchema } from '../../core/eave/design-document.ts';
@@ -67,8 +67,8 @@ describe('an entry', () => {
   });
 
   test('gives back every sixteenth that a tape shows', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 0, max: 160000 }), (sixteenths) => {
+    assert(
+      property(integer({ min: 0, max: 160000 }), (sixteenths) => {
         expect(readEntry('survey.eaves.0.rafters.0.readingIn', formatLength(sixteenths / 16))).toEqual({
           ok: true,
           value: sixteenths / 16,

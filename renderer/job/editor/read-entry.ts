@@ -6,7 +6,7 @@ import type { Problem } from '../../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../../core/result.ts';
 import { surveySchema } from '../../../core/survey/survey-document.ts';
 
-type Schema = z.core.$ZodType;
+type Schema = z.ZodType;
 
 /** A schema with its coats taken off: what it is inside, and whether blank stands for "none". */
 type Bare = { readonly schema: Schema; readonly nullable: boolean };
@@ -31,7 +31,7 @@ export function readEntry(path: string, text: string): Result<unknown, Problem> 
   const type = kindOf(schema);
   const typed = type === 'number' ? numberIn(trimmed) : type === 'string' ? text : trimmed;
   if (typed === undefined) return fail({ code: 'number-unreadable', typed: text, field: path });
-  const read = (schema as z.ZodType).safeParse(typed);
+  const read = schema.safeParse(typed);
   return read.success
     ? ok(read.data)
     : fail({ ...problemOf(read.error.issues[0], schema, text), field: path });
@@ -49,7 +49,7 @@ function numberIn(text: string): number | undefined {
 function problemOf(issue: z.core.$ZodIssue | undefined, schema: Schema, text: string): Problem {
   if (issue?.code === 'custom' && issue.params !== undefined) return issue.params['problem'] as Problem;
   if (kindOf(schema) === 'number') {
-    const { minValue, maxValue } = schema as z.ZodNumber;
+    const { minValue, maxValue } = schema as unknown as z.ZodNumber;
     if (issue?.code === 'invalid_type')
       return { code: 'entry-invalid', what: text, detail: 'Write a whole number.' };
     return { code: 'out-of-range', what: text, least: String(minValue ?? ''), most: String(maxValue ?? '') };
@@ -73,7 +73,7 @@ function schemaAt(path: string): Bare {
 }
 
 function inside(schema: Schema, key: string): Schema | undefined {
-  const def = schema._zod.def as { type: string; shape?: Record<string, Schema>; element?: Schema };
+  const def = schema.def as unknown as { type: string; shape?: Record<string, Schema>; element?: Schema };
   return def.type === 'array' ? def.element : def.shape?.[key];
 }
 
@@ -82,7 +82,7 @@ function bare(schema: Schema | undefined): Bare {
   let nullable = false;
   let at = schema;
   for (;;) {
-    const def = at._zod.def as { type: string; innerType?: Schema };
+    const def = at.def as unknown as { type: string; innerType?: Schema };
     if (def.innerType === undefined) return { schema: at, nullable };
     if (def.type === 'nullable') nullable = true;
     at = def.innerType;
@@ -90,5 +90,5 @@ function bare(schema: Schema | undefined): Bare {
 }
 
 function kindOf(schema: Schema): string {
-  return schema._zod.def.type;
+  return schema.def.type;
 }

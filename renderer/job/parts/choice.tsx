@@ -1,20 +1,20 @@
-import { SelectField } from '../../kit/select-field.tsx';
+import { type Choice, SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { valueAt, withValueAt } from '../editor/documents.ts';
 import { useJob } from '../job-context.ts';
 
 /** A choice among a few, kept at a path of the job. */
-export function JobChoice<K extends string>(props: {
+export function JobChoice(props: {
   readonly path: string;
   readonly label: string;
-  readonly choices: readonly { readonly id: K; readonly label: string }[];
+  readonly choices: readonly Choice<string>[];
   readonly hint?: string | undefined;
 }) {
   const { editor, documents } = useJob();
   return (
-    <SelectField<K>
+    <SelectField
       label={props.label}
-      value={(valueAt(documents, props.path) as K | undefined) ?? null}
+      value={(valueAt(documents, props.path) as string | undefined) ?? null}
       choices={props.choices}
       hint={props.hint}
       path={props.path}

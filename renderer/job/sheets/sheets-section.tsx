@@ -1,5 +1,5 @@
 import { Download, ExternalLink } from 'lucide-react';
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { lackSentences } from '../../../core/documents/lacks.ts';
 import { type SheetKind, sheetKinds } from '../../../core/documents/sheet.ts';
 import type { Problem } from '../../../core/problems/problem.ts';
@@ -10,6 +10,7 @@ import { saveFile } from '../../host/save-file.ts';
 import { Banner } from '../../kit/banner.tsx';
 import { Button } from '../../kit/button.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
+import type { JobEditor } from '../editor/job-editor.ts';
 import { useJob } from '../job-context.ts';
 import { NoFigures } from '../parts/no-figures.tsx';
 
@@ -103,6 +104,7 @@ export function SheetsSection() {
         </Banner>
       ) : null}
       {paper === null ? null : (
+        // oxlint-disable-next-line react/iframe-missing-sandbox -- a sandboxed frame shows no PDF; the bytes are our own.
         <iframe
           className="sheet-preview"
           src={paper.address}
@@ -116,43 +118,47 @@ export function SheetsSection() {
 /** Makes the sheet anew whenever the saved job, the sheet or the paper changes. */
 function usePaper(sheet: SheetKind, paperSize: PaperSize): Making {
   const { jobId, editor, computation } = useJob();
-  const [making, setMaking] = useState<Making>({ kind: 'making' });
   const { good } = computation;
+  const [made, setMade] = useState<{ readonly of: unknown; readonly making: Making } | null>(null);
+  const wanted = useMemo(() => ({ good, sheet, paperSize }), [good, sheet, paperSize]);
   useEffect(() => {
-    if (good === null) return undefined;
+    if (wanted.good === null) return undefined;
     let left = false;
     let address: string | null = null;
-    const make = async (): Promise<void> => {
-      // The host makes the sheet from what is saved: wait until everything typed is.
-      for (let turn = 0; turn < 40 && !editor.isSaved(); turn += 1) {
-        editor.flush();
-        await new Promise((resolve) => window.setTimeout(resolve, 50));
-      }
-      const reply = await invoke('paper.make', { jobId, sheet, paperSize });
-      if (left) return;
-      if (!reply.ok) {
-        setMaking({ kind: 'problem', problem: reply.problem });
-        return;
-      }
-      const bytes = fromBase64(reply.value.pdfBase64);
-      address = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
-      const fileName = reply.value.fileName.endsWith('.pdf')
-        ? reply.value.fileName
-        : `${reply.value.fileName}.pdf`;
-      setMaking({ kind: 'made', paper: { fileName, bytes, pages: reply.value.pages, address } });
+    const show = (making: Making): void => {
+      if (!left) setMade({ of: wanted, making });
     };
-    setMaking({ kind: 'making' });
-    make().catch(() => {
-      if (!left)
-        setMaking({
-          kind: 'problem',
-          problem: { code: 'not-here', what: 'Making the sheet while Eavewright does not answer' },
-        });
-    });
+    const make = async (): Promise<void> => {
+      await allSaved(editor);
+      const reply = await invoke('paper.make', { jobId, sheet: wanted.sheet, paperSize: wanted.paperSize });
+      if (!reply.ok) {
+        show({ kind: 'problem', problem: reply.problem });
+      } else if (!left) {
+        const bytes = fromBase64(reply.value.pdfBase64);
+        address = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
+        const fileName = reply.value.fileName.replace(/(\.pdf)?$/, '.pdf');
+        show({ kind: 'made', paper: { fileName, bytes, pages: reply.value.pages, address } });
+      }
+    };
+    make().catch(() =>
+      show({
+        kind: 'problem',
+        problem: { code: 'not-here', what: 'Making the sheet while Eavewright does not answer' },
+      }),
+    );
     return () => {
       left = true;
       if (address !== null) URL.revokeObjectURL(address);
     };
-  }, [jobId, editor, good, sheet, paperSize]);
-  return making;
+  }, [jobId, editor, wanted]);
+  return made !== null && made.of === wanted ? made.making : { kind: 'making' };
+}
+
+/** Waits until the host holds everything typed, since it makes the sheet from what is saved; at most two seconds. */
+async function allSaved(editor: JobEditor): Promise<void> {
+  for (let turn = 0; turn < 40 && !editor.isSaved(); turn += 1) {
+    editor.flush();
+    // oxlint-disable-next-line no-await-in-loop -- a pause between looks is the point.
+    await new Promise((resolve) => window.setTimeout(resolve, 50));
+  }
 }

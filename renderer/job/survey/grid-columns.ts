@@ -4,7 +4,7 @@ import { formatPitch } from '../../../core/units/pitch.ts';
 
 /** A column of the rafter grid that is typed in. */
 export type GridColumn = {
-  readonly key: keyof RafterSurvey & string;
+  readonly key: keyof RafterSurvey;
   readonly title: string;
   /** What a blank cell stands for: the eave's own value. */
   readonly blankMeans: (eave: EaveSurvey, rafter: RafterSurvey | null) => string | undefined;

@@ -39,9 +39,6 @@ export function RafterGrid({ index }: { readonly index: number }) {
   const { rafters } = eave;
   const inHand = Math.min(rowInHand, rafters.length - 1);
 
-  const onKeyDown = (event: KeyboardEvent<HTMLTableElement>): void => {
-    if (moveInGrid(event)) event.preventDefault();
-  };
   const onPaste = (event: ClipboardEvent<HTMLTableElement>): void => {
     const texts = event.clipboardData
       .getData('text')
@@ -102,7 +99,7 @@ export function RafterGrid({ index }: { readonly index: number }) {
       <div className="grid-room">
         <table
           className="rafter-grid"
-          onKeyDown={onKeyDown}
+          onKeyDown={onGridKey}
           onPaste={onPaste}
           onFocus={(event) => {
             const row = Number((event.target as HTMLElement).dataset['row']);
@@ -152,6 +149,10 @@ export function RafterGrid({ index }: { readonly index: number }) {
       </div>
     </Panel>
   );
+}
+
+function onGridKey(event: KeyboardEvent): void {
+  if (moveInGrid(event)) event.preventDefault();
 }
 
 function draftsByRow(drafts: Readonly<Record<string, string>>, list: string): ReadonlyMap<number, RowDrafts> {

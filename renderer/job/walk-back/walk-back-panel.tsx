@@ -18,16 +18,10 @@ export function WalkBackPanel(props: {
 }) {
   const { computation } = useJob();
   const [trail, setTrail] = useState<readonly string[]>([props.startRef]);
-  const heading = useRef<HTMLHeadingElement>(null);
-  const cameFrom = useRef<Element | null>(null);
-  const at = trail.at(-1) ?? props.startRef;
-  useEffect(() => {
-    cameFrom.current ??= document.activeElement;
-    heading.current?.focus();
-  }, [at]);
+  const [cameFrom] = useState(() => document.activeElement);
   const close = (): void => {
     props.onClose();
-    if (cameFrom.current instanceof HTMLElement) cameFrom.current.focus();
+    if (cameFrom instanceof HTMLElement) cameFrom.focus();
   };
   const { good } = computation;
   const steps = good === null ? [] : trail.map((ref) => explain(ref, good.input, good.result));
@@ -61,15 +55,24 @@ export function WalkBackPanel(props: {
           </ol>
         </nav>
       )}
-      <h2 ref={heading} tabIndex={-1} className="walk-title">
-        {step?.title ?? 'Not in the figures any more'}
-      </h2>
+      <StepHeading key={trail.length} title={step?.title ?? 'Not in the figures any more'} />
       {step === undefined ? (
         <p>This figure is no longer part of the job. Close this and choose another.</p>
       ) : (
         <WalkStep step={step} onStep={(ref) => setTrail([...trail, ref])} onLeave={props.onLeave} />
       )}
     </aside>
+  );
+}
+
+/** The step's name; takes the focus when the step is reached, so that the keyboard goes on from there. */
+function StepHeading({ title }: { readonly title: string }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  return (
+    <h2 ref={heading} tabIndex={-1} className="walk-title">
+      {title}
+    </h2>
   );
 }
 
