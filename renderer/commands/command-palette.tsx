@@ -1,14 +1,5 @@
 import { useState } from 'react';
-import {
-  Autocomplete,
-  Input,
-  Keyboard,
-  Menu,
-  MenuItem,
-  SearchField,
-  Text,
-  useFilter,
-} from 'react-aria-components';
+import { Autocomplete, Input, Menu, MenuItem, SearchField, useFilter } from 'react-aria-components';
 import { Dialog } from '../kit/dialog.tsx';
 import { useCommand, useLiveCommands } from './command-handlers.ts';
 import { keysInWords } from './command-table.ts';
@@ -46,11 +37,11 @@ export function CommandPalette() {
                   command.run();
                 }}
               >
-                <Text slot="label">
+                <span>
                   <span className="palette-group">{command.group}</span> {command.label}
-                </Text>
+                </span>
                 {command.keys === undefined ? null : (
-                  <Keyboard className="keys">{keysInWords(command.keys, isMac)}</Keyboard>
+                  <kbd className="keys">{keysInWords(command.keys, isMac)}</kbd>
                 )}
               </MenuItem>
             ))}

@@ -1,11 +1,11 @@
 import { Decimal } from 'decimal.js';
 import type { Problem } from '../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
-import { formatLength } from '../../core/units/format-length.ts';
 import type { DecimalText } from '../../core/units/money.ts';
 import { parseLength } from '../../core/units/parse-length.ts';
 import { formatPitch, parsePitch } from '../../core/units/pitch.ts';
 import type { EntryKind } from './entry.ts';
+import { writeLength } from './write-length.ts';
 
 /** Least and most that make sense for an entry. */
 export type Range = { readonly least: number; readonly most: number };
@@ -13,8 +13,8 @@ export type Range = { readonly least: number; readonly most: number };
 /** Lengths: read as a carpenter writes them, written in feet, inches and sixteenths. [in] */
 export function lengthKind(range: Range): EntryKind<number> {
   return {
-    read: (text) => within(parseLength(text), range, text, formatLength),
-    write: formatLength,
+    read: (text) => within(parseLength(text), range, text, writeLength),
+    write: writeLength,
   };
 }
 

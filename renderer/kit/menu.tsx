@@ -2,7 +2,6 @@ import type { ReactNode } from 'react';
 import {
   Button,
   Header,
-  Keyboard,
   Menu as AriaMenu,
   MenuItem,
   MenuSection,
@@ -55,7 +54,7 @@ export function Menu(props: {
                   onAction={choice.run}
                 >
                   <span>{choice.label}</span>
-                  {choice.keys === undefined ? null : <Keyboard className="keys">{choice.keys}</Keyboard>}
+                  {choice.keys === undefined ? null : <kbd className="keys">{choice.keys}</kbd>}
                 </MenuItem>
               ))}
             </MenuSection>

@@ -1,4 +1,5 @@
 import { useId, type ReactNode } from 'react';
+import { ScrollBox } from './scroll-box.tsx';
 
 /** A framed part of a screen with a heading. */
 export function Panel(props: {
@@ -17,7 +18,13 @@ export function Panel(props: {
         </h2>
         {props.actions === undefined ? null : <div className="panel-actions">{props.actions}</div>}
       </header>
-      <div className={props.look === 'flush' ? 'panel-flush' : 'panel-body'}>{props.children}</div>
+      {props.look === 'flush' ? (
+        <ScrollBox label={props.title} className="panel-flush">
+          {props.children}
+        </ScrollBox>
+      ) : (
+        <div className="panel-body">{props.children}</div>
+      )}
     </section>
   );
 }

@@ -45,7 +45,7 @@ const columns: readonly TableColumn<HistoryRow>[] = [
   },
   { id: 'price', title: 'Price', align: 'right', cell: (row) => `$${priceText(row.priceUsd)}` },
   { id: 'change', title: 'Change', align: 'right', cell: (row) => row.change },
-  { id: 'source', title: 'Known from', cell: (row) => labelOf(sourceChoices, row.source) },
+  { id: 'source', title: 'From', cell: (row) => labelOf(sourceChoices, row.source) },
   { id: 'until', title: 'Valid until', cell: (row) => row.validUntil ?? '' },
 ];
 

@@ -39,7 +39,11 @@ export function PriceListPanel(props: {
       ),
     [items, category, showsRetired, wanted],
   );
-  const columns = useMemo(() => columnsFor(today, staleDays), [today, staleDays]);
+  const isNarrow = props.chosenId !== undefined;
+  const columns = useMemo(
+    () => columnsFor(today, staleDays).filter((column) => !(isNarrow && column.id === 'kind')),
+    [today, staleDays, isNarrow],
+  );
   return (
     <div className="price-list">
       <div className="filters">

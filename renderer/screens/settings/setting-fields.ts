@@ -65,8 +65,8 @@ export const shopGroups: readonly SettingGroup[] = [
           { id: 'a4', label: 'A4, 210 by 297 mm' },
         ],
       },
-      count('nextQuoteNumber', 'Next quote number', 1, 1_000_000_000, ''),
-      count('nextInvoiceNumber', 'Next invoice number', 1, 1_000_000_000, ''),
+      count('nextQuoteNumber', 'Next quote number', 1, Number.MAX_SAFE_INTEGER, ''),
+      count('nextInvoiceNumber', 'Next invoice number', 1, Number.MAX_SAFE_INTEGER, ''),
     ],
   },
 ];

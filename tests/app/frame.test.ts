@@ -1,0 +1,89 @@
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from './browser.ts';
+import { startProgram, type RunningProgram } from './running-program.ts';
+import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+
+let program: RunningProgram;
+let browser: Browser;
+let watched: WatchedPage;
+let page: Page;
+
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
+  watched = await openPage(browser, program.address);
+  page = watched.page;
+});
+afterEach(() => {
+  expect(watched.complaints).toEqual([]);
+});
+afterAll(async () => {
+  await browser.close();
+  await program.remove();
+});
+
+const focusedText = () => page.evaluate(() => document.activeElement?.textContent ?? '');
+
+describe('the frame', () => {
+  test('leads past itself with the first press of Tab', async () => {
+    await page.getByText('No jobs yet.').waitFor();
+    await page.keyboard.press('Tab');
+    expect(await focusedText()).toBe('Skip to the screen');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
+  });
+
+  test('moves the focus to the heading of the screen that one goes to', async () => {
+    await page.keyboard.press('Alt+Shift+KeyP');
+    await page.getByRole('heading', { level: 1, name: 'Price list' }).waitFor();
+    await expect.poll(focusedText).toBe('Price list');
+    await page.keyboard.press('Alt+Shift+KeyJ');
+    await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
+    await expect.poll(focusedText).toBe('Jobs');
+  });
+
+  test('finds every command by a part of its name and runs it by keyboard', async () => {
+    await page.keyboard.press('Control+k');
+    await page.getByRole('dialog', { name: 'All commands' }).waitFor();
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, 'palette');
+    await page.keyboard.type('settin');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Settings' }).waitFor();
+  });
+
+  test('offers in the menu the same commands with the same keys', async () => {
+    await page.getByRole('button', { name: 'Menu', exact: true }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('menuitem', { name: /Price list/ }).waitFor();
+    expect(await page.getByRole('menuitem', { name: /Price list/ }).innerText()).toContain('Alt+Shift+P');
+    expect(await accessFaults(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+  });
+
+  test('starts a new job by keyboard alone', async () => {
+    await page.keyboard.press('Alt+Shift+KeyJ');
+    await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
+    await page.keyboard.press('Alt+Shift+KeyN');
+    await page.getByRole('dialog', { name: 'New job' }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+  });
+
+  test('can be dark though the computer is light', async () => {
+    await page.keyboard.press('Control+k');
+    await page.keyboard.type('dark');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, 'jobs-dark');
+  });
+
+  test('says so where an address leads nowhere', async () => {
+    await page.evaluate(() => {
+      window.location.hash = '#/nowhere';
+    });
+    await page.getByText('This address leads to no screen.').waitFor();
+    expect(await accessFaults(page)).toEqual([]);
+  });
+});

@@ -1,0 +1,143 @@
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from './browser.ts';
+import { startProgram, type RunningProgram } from './running-program.ts';
+import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+
+let program: RunningProgram;
+let browser: Browser;
+let watched: WatchedPage;
+let page: Page;
+
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
+  watched = await openPage(browser, program.address);
+  page = watched.page;
+});
+afterEach(() => {
+  expect(watched.complaints).toEqual([]);
+});
+afterAll(async () => {
+  await browser.close();
+  await program.remove();
+});
+
+const items = () => page.getByRole('table', { name: 'Items of the price list' });
+const saved = () => page.getByRole('complementary').getByRole('status').getByText('Saved', { exact: true });
+
+describe('the price list', () => {
+  test('is empty on a fresh machine and says how to fill it', async () => {
+    await page.getByRole('link', { name: 'Price list' }).click();
+    await page.getByText('The price list is empty.').waitFor();
+    expect(await page.title()).toBe('Price list - Eavewright');
+    expect(await accessFaults(page)).toEqual([]);
+  });
+
+  test('takes a new item, its sizes and its first price', async () => {
+    await page.getByRole('button', { name: 'New item' }).click();
+    await page.getByRole('textbox', { name: 'Description' }).fill('2x6 No.2 larch, 12 ft');
+    await page.getByRole('button', { name: 'Add the item' }).click();
+    await page.waitForURL(/#\/prices\/2x6-no-2-larch-12-ft/);
+    await page.getByText('No price yet.', { exact: false }).waitFor();
+    await page.getByRole('button', { name: /Section/ }).click();
+    await page.getByRole('option', { name: '2x6' }).click();
+    await page.getByRole('textbox', { name: 'Stock length' }).fill('12');
+    await saved().waitFor();
+    await page.getByRole('textbox', { name: 'Price', exact: true }).fill('11.4');
+    await page.getByRole('button', { name: 'Add the price' }).click();
+    await items().getByText('$11.40').waitFor();
+  });
+
+  test('keeps earlier prices and shows by how much the price changed', async () => {
+    await page.getByRole('textbox', { name: 'Price', exact: true }).fill('$12.54');
+    await page.getByRole('button', { name: 'Add the price' }).click();
+    const history = page.getByRole('table', { name: 'Prices of 2x6 No.2 larch, 12 ft' });
+    await history.getByText('+10.0 %').waitFor();
+    expect(await history.getByRole('row').count()).toBe(3);
+    await items().getByText('$12.54').waitFor();
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, 'prices-item');
+  });
+
+  test('says at the field what is no amount, and adds nothing', async () => {
+    const price = page.getByRole('textbox', { name: 'Price', exact: true });
+    await price.fill('twelve');
+    await page.getByText('"twelve" is not an amount. Write dollars and cents, like 12.50.').waitFor();
+    await page.getByRole('button', { name: 'Add the price' }).click();
+    expect(await price.inputValue()).toBe('twelve');
+    expect(
+      await page
+        .getByRole('table', { name: /Prices of/ })
+        .getByRole('row')
+        .count(),
+    ).toBe(3);
+    await price.fill('');
+  });
+
+  test('keeps a length that does not read as it was typed, through a walk to another screen and a reload', async () => {
+    const length = page.getByRole('textbox', { name: 'Stock length' });
+    await length.fill('twelve');
+    await page.getByText(/"twelve" is not a number/).waitFor();
+    await page.getByRole('link', { name: 'Settings' }).click();
+    await page.goBack();
+    expect(await length.inputValue()).toBe('twelve');
+    await page.reload();
+    await length.waitFor();
+    expect(await length.inputValue()).toBe('twelve');
+    await length.fill('14');
+    await saved().waitFor();
+    await page.reload();
+    await length.waitFor();
+    expect(await length.inputValue()).toBe('14');
+  });
+
+  test('imports nothing from a file with wrong columns, and names the columns', async () => {
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'yard.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from('item,cost\n2x4,3.98\n'),
+    });
+    await page.getByText(/yard\.csv: The columns of the price list do not fit\./).waitFor();
+    await takePictures(page, 'prices-import-problem');
+    expect(await items().getByRole('link').count()).toBe(1);
+    await page.getByRole('button', { name: 'Put away' }).click();
+  });
+
+  test('imports nothing where one row of a file is wrong, and names the row', async () => {
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'yard.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(
+        'id,category,description,unit,price_usd,observed_on\na,other,A,each,1.00,2026-01-02\nb,other,B,each,cheap,2026-01-02\n',
+      ),
+    });
+    await page.getByText(/yard\.csv: Row 3, column "price_usd"/).waitFor();
+    expect(await items().getByRole('link').count()).toBe(1);
+    await page.getByRole('button', { name: 'Put away' }).click();
+  });
+
+  test('reads back the file that it writes', async () => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Export CSV' }).click();
+    await page.locator('input[type=file]').setInputFiles(await (await download).path());
+    await page.getByText(/1 items? with/).waitFor();
+    expect(await items().getByRole('link').count()).toBe(1);
+  });
+
+  test('lists the prices that the sample job brings, flags old ones, and narrows by kind and words', async () => {
+    await page.getByRole('link', { name: 'Jobs' }).click();
+    await page.getByRole('button', { name: 'Open the sample job' }).click();
+    await page.waitForURL(/#\/jobs\/./);
+    await page.getByRole('link', { name: 'Price list' }).click();
+    await expect.poll(() => items().getByRole('link').count()).toBeGreaterThan(20);
+    await takePictures(page, 'prices');
+    const all = await items().getByRole('link').count();
+    await page.getByRole('searchbox').fill('larch');
+    await expect.poll(() => items().getByRole('link').count()).toBe(1);
+    await page.getByRole('searchbox').fill('');
+    await page.getByRole('button', { name: /Kind of item/ }).click();
+    await page.getByRole('option', { name: 'Nails' }).click();
+    await expect.poll(() => items().getByRole('link').count()).toBeLessThan(all);
+    expect(await accessFaults(page)).toEqual([]);
+  });
+});

@@ -1,0 +1,122 @@
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from './browser.ts';
+import { startProgram, type RunningProgram } from './running-program.ts';
+import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+
+let program: RunningProgram;
+let browser: Browser;
+let watched: WatchedPage;
+let page: Page;
+
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
+  watched = await openPage(browser, `${program.address}`);
+  page = watched.page;
+  await page.getByRole('link', { name: 'Settings' }).click();
+});
+afterEach(() => {
+  expect(watched.complaints).toEqual([]);
+});
+afterAll(async () => {
+  await browser.close();
+  await program.remove();
+});
+
+const part = (name: string) =>
+  page.getByRole('navigation', { name: 'Parts of the settings' }).getByRole('link', { name }).click();
+const entry = (name: string) => page.getByRole('textbox', { name, exact: true });
+const saved = () => page.getByRole('status').getByText('Saved', { exact: true });
+
+describe('the settings', () => {
+  test('are saved as one types, and stand there after a reload', async () => {
+    await entry('Name of the shop').fill('Ridgeway Eaves');
+    await saved().waitFor();
+    await page.reload();
+    await expect.poll(() => entry('Name of the shop').inputValue()).toBe('Ridgeway Eaves');
+    expect(await page.title()).toBe('Settings - Eavewright');
+  });
+
+  test("show what was typed in the carpenter's form once the field is left", async () => {
+    await part('Saw');
+    await entry('Kerf of the saw').fill('3/32');
+    await page.keyboard.press('Tab');
+    expect(await entry('Kerf of the saw').inputValue()).toBe('3/32"');
+    await entry('Cut off each end of a board').fill('.75');
+    await page.keyboard.press('Tab');
+    expect(await entry('Cut off each end of a board').inputValue()).toBe('3/4"');
+    await saved().waitFor();
+  });
+
+  test('say at the field what does not read, keep the text, and keep the last good value on the disk', async () => {
+    await part('Money');
+    await entry('Overhead').fill('18');
+    await saved().waitFor();
+    await entry('Overhead').fill('18,,5');
+    await page.getByText('"18,,5" is not a number. Write plain digits, like 12 or 12.5.').waitFor();
+    expect(await entry('Overhead').getAttribute('aria-invalid')).toBe('true');
+    await takePictures(page, 'settings-money-problem');
+    await part('Shop');
+    await part('Money');
+    expect(await entry('Overhead').inputValue()).toBe('18,,5');
+    await entry('Overhead').fill('18.5');
+    await saved().waitFor();
+    await page.reload();
+    await expect.poll(() => entry('Overhead').inputValue()).toBe('18.5');
+  });
+
+  test('say that labour counts as nothing while no wage is set', async () => {
+    await part('Labour');
+    const caution = page.getByText('No wage is set yet', { exact: false });
+    await caution.waitFor();
+    await entry('Wage').fill('41');
+    await caution.waitFor({ state: 'detached' });
+    await page.keyboard.press('Tab');
+    expect(await entry('Wage').inputValue()).toBe('41.00');
+  });
+
+  test("mark a rate as the shop's own once it is typed, and go back to the placeholder", async () => {
+    const row = page.getByRole('row').filter({ hasText: 'Set fascia' });
+    expect(await row.innerText()).toContain('Placeholder');
+    await row.getByRole('textbox').fill('0.11');
+    await row.getByText('Your own').waitFor();
+    await saved().waitFor();
+    await page.reload();
+    await row.getByText('Your own').waitFor();
+    await row.getByRole('button', { name: 'Go back to the placeholder for Set fascia' }).click();
+    await row.getByText('Placeholder', { exact: true }).waitFor();
+  });
+
+  test('carry the caution beside the nails', async () => {
+    await part('Nails');
+    const caution = page.getByText(/The local code, the building department or a licensed engineer/);
+    await caution.waitFor();
+    expect(await page.getByText(/\b(safe|approved|passes|OK)\b/).count()).toBe(0);
+  });
+
+  test.each(['Shop', 'Money', 'Labour', 'Saw', 'Nails'])('shut nobody out of %s', async (name) => {
+    await part(name);
+    await page.getByRole('heading', { level: 2 }).first().waitFor();
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, `settings-${name.toLowerCase()}`);
+  });
+
+  test('are as legible in the dark', async () => {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, 'settings-dark');
+    await page.emulateMedia({ colorScheme: 'light' });
+  });
+
+  test('changed in two windows are not silently overwritten', async () => {
+    await part('Shop');
+    const other = await watched.context.newPage();
+    await other.goto(program.address);
+    await other.getByRole('link', { name: 'Settings' }).click();
+    const theirs = other.getByRole('textbox', { name: 'Telephone' });
+    await theirs.fill('555-0142');
+    await other.getByRole('status').getByText('Saved', { exact: true }).waitFor();
+    await expect.poll(() => entry('Telephone').inputValue()).toBe('555-0142');
+    await other.close();
+  });
+});
