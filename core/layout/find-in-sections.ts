@@ -1,10 +1,9 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { RafterSection } from '../eave/section-types.ts';
-import { dressedSections } from '../lumber/dressed-sizes.ts';
 import { assertNever } from '../result.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 import { formatInches } from '../units/format-length.ts';
-import { slopeFactor } from '../units/pitch.ts';
+import { findUnderDeck } from './find-under-deck.ts';
 import type { Extender, Finding, PlacedRafter } from './layout-types.ts';
 import { tellOnce, type Case, type Telling } from './say-findings.ts';
 
@@ -14,8 +13,8 @@ const leastBearingIn = 1.5;
 const untoldIn = 1 / 32;
 
 /**
- * What the sections of an eave's extenders have to tell: backspan, bearing, notch, fascia cover, window head, and whether
- * the stock slides in under a deck that stays on. Structural ones are advisory, and say what was found, never approval.
+ * What the sections of an eave's extenders have to tell: backspan, bearing, notch, fascia cover, window head, and
+ * what a deck that stays on leaves room for. Structural ones are advisory, and say what was found, never approval.
  * @param survey - of the eave.
  * @param design - of the eave.
  * @param extenders - placed and solved, in order. [in]
@@ -87,45 +86,14 @@ export function findInSections(
       say: (low) =>
         `the ${design.soffit.kind === 'open' ? 'tails come' : 'soffit comes'} ${low} below the lowest window or door head. Try ${design.soffit.kind === 'level' ? 'a shallower tail, less overhang, or a sloped soffit' : 'shallower stock'}.`,
     }),
-    ...(survey.deckStaysOn ? findInsertion(survey, design, extenders, rafters, depthIn) : []),
+    ...tell(({ overhangLevelIn, squareTailSetbackIn }) => insideWall(squareTailSetbackIn - overhangLevelIn), {
+      topic: 'tail-short',
+      structural: false,
+      say: (inside) =>
+        `the square cut brings the tail's lower corner ${inside} inside the wall face. Choose a plumb cut, or more overhang.`,
+    }),
+    ...(survey.deckStaysOn ? findUnderDeck(survey, design, extenders, rafters, depthIn) : []),
   ];
-}
-
-function findInsertion(
-  survey: EaveSurvey,
-  design: EaveDesign,
-  extenders: readonly Extender[],
-  rafters: readonly PlacedRafter[],
-  depthIn: number,
-): readonly Finding[] {
-  // The old deck lies on the old rafter, so the room under it follows from the rafter's own edge, or from the extender's
-  // where that one is turned down.
-  const roomOf = (extender: Extender): number => {
-    const rafter = rafters[extender.rafterNumber - 1];
-    if (rafter === undefined) throw new Error('an extender without its rafter');
-    const underDeckIn = rafter.heightAbovePlateIn / slopeFactor(rafter.pitchRisePer12);
-    return Math.min(underDeckIn, extender.section.deepestInsertIn);
-  };
-  const tight = extenders.flatMap((extender): readonly Case[] => {
-    const room = roomOf(extender);
-    const { rafterNumber: number, centreIn: stationIn } = extender;
-    return depthIn > room + untoldIn ? [{ number, stationIn, value: room }] : [];
-  });
-  const least = tight.reduce((room, { value }) => Math.min(room, value), Number.POSITIVE_INFINITY);
-  const fitting = dressedSections.findLast(
-    ({ nominalThicknessIn, depthIn: deep }) =>
-      nominalThicknessIn === 2 && deep >= 3.5 && deep <= least + untoldIn,
-  );
-  const wayOut =
-    fitting === undefined
-      ? 'No 2x4 or deeper fits: strip the deck.'
-      : `The deepest that fits everywhere is a ${fitting.section}: use that, or strip the deck.`;
-  return tellOnce(survey.id, tight, {
-    topic: 'insertion',
-    structural: false,
-    say: (room) =>
-      `between the plate and the old deck there is room for ${room} of depth, and a ${design.extender.section} is ${formatInches(depthIn)} deep. ${wayOut}`,
-  });
 }
 
 function shortBearing(bearing: RafterSection['bearing']): number | null {
@@ -139,6 +107,10 @@ function shortBearing(bearing: RafterSection['bearing']): number | null {
     default:
       return assertNever(bearing);
   }
+}
+
+function insideWall(insideIn: number): number | null {
+  return insideIn > untoldIn ? insideIn : null;
 }
 
 function casesOf(

@@ -12,7 +12,7 @@ import { chooseSides, type SideChoice } from './choose-sides.ts';
 import { eaveIndex } from './eave-letter.ts';
 import { breakFascia } from './fascia-joints.ts';
 import { fitFasciaLine, lineHeightIn } from './fascia-line.ts';
-import { findFasciaGaps } from './find-fascia-gaps.ts';
+import { findFasciaGaps, findFreeEnds } from './find-fascia-gaps.ts';
 import { findInLayout } from './find-in-layout.ts';
 import { findInSections } from './find-in-sections.ts';
 import { findOutOfLine } from './find-out-of-line.ts';
@@ -94,6 +94,7 @@ export function layOutEave(
     findings: [
       ...findInLayout(laid),
       ...findFasciaGaps(survey.id, fascia.gaps, longestFasciaIn),
+      ...findFreeEnds(laid, fascia.gaps),
       ...findOutOfLine(survey.id, rafters),
       ...findInSections(survey, design, extenders, rafters, stock.depthIn),
     ],

@@ -107,6 +107,8 @@ export type Finding = {
     | 'fascia-gap'
     | 'window-head'
     | 'insertion'
+    | 'under-deck'
+    | 'tail-short'
     | 'wide-gap'
     | 'bay-too-narrow'
     | 'unplaced';

@@ -172,10 +172,54 @@ describe('the section tells', () => {
   });
 });
 
+describe('a tail brought up to the fascia line', () => {
+  // Tails 0.48 in. apart either way: the lower one turns up about its back end, 0.32 in. at the wall.
+  const rafters = [
+    { id: 'r1', readingIn: 40, heightAbovePlateIn: 5 },
+    { id: 'r2', readingIn: 62, heightAbovePlateIn: 5.96 },
+  ];
+
+  it('lifts a deck that stays on, which is told', () => {
+    expect(of(layOut(makeEave([], { rafters })), 'under-deck')).toMatchObject([
+      { stationIn: 41.5, text: expect.stringContaining('stands 5/16" above the rafter at the wall') },
+    ]);
+  });
+
+  it('does no harm where the deck is stripped, or the tails are left as found', () => {
+    expect(of(layOut(makeEave([], { rafters, deckStaysOn: false })), 'under-deck')).toEqual([]);
+    const asFound = makeDesign({ fasciaLine: 'as-found' });
+    expect(of(layOut(makeEave([], { rafters }), asFound), 'under-deck')).toEqual([]);
+  });
+});
+
+describe('a square cut steeper than the overhang is long', () => {
+  it('brings the lower corner inside the wall', () => {
+    // d sin t = 5.5 x 0.7071 = 3.889 in. against 2 in. of overhang at 12/12.
+    const steep = makeEave([100], { pitchRisePer12: 12, heightAbovePlateIn: 9 });
+    const layout = layOut(steep, makeDesign({ overhangIn: 2, tailCut: 'square' }));
+    expect(of(layout, 'tail-short')).toMatchObject([
+      { text: expect.stringContaining('1-7/8" inside the wall face') },
+    ]);
+    expect(of(layOut(steep, makeDesign({ overhangIn: 2 })), 'tail-short')).toEqual([]);
+  });
+});
+
 describe('the layout tells', () => {
+  it('a fascia that runs more than 24 in. past its last tail', () => {
+    const layout = layOut(makeEave([16, 38, 60], { lengthIn: 90 }));
+    expect(of(layout, 'wide-gap')).toMatchObject([
+      {
+        stationIn: 75.75,
+        structural: true,
+        text: expect.stringContaining('right end stands 2\' 4-1/2" past the last tail'),
+      },
+    ]);
+    expect(of(layOut(makeEave([16, 38, 60], { lengthIn: 84 })), 'wide-gap')).toEqual([]);
+  });
+
   it('tails more than 24 in. apart, centre to centre', () => {
-    expect(of(layOut(makeEave([16, 40, 64])), 'wide-gap')).toEqual([]);
-    expect(of(layOut(makeEave([16, 40, 66])), 'wide-gap')).toMatchObject([
+    expect(of(layOut(makeEave([16, 40, 64], { lengthIn: 80 })), 'wide-gap')).toEqual([]);
+    expect(of(layOut(makeEave([16, 40, 66], { lengthIn: 80 })), 'wide-gap')).toMatchObject([
       {
         stationIn: 54.5,
         structural: true,
@@ -202,7 +246,7 @@ describe('the layout tells', () => {
     const { findings } = layOut(eave, makeDesign({ fasciaLine: 'as-found' }));
     const structural = findings.filter((finding) => finding.structural);
     expect(new Set(structural.map(({ topic }) => topic))).toEqual(
-      new Set(['backspan-short', 'no-bearing', 'seat-short', 'throat']),
+      new Set(['wide-gap', 'backspan-short', 'no-bearing', 'seat-short', 'throat']),
     );
     for (const { text } of findings)
       expect(text).not.toMatch(/\b(OK|pass|passes|safe|approved|NaN|undefined)\b/i);
