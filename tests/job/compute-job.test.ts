@@ -24,6 +24,15 @@ function problemOf(change: (raw: Raw) => void) {
   return result.ok ? undefined : result.problem;
 }
 const first = (list: Record<string, unknown>[]): Record<string, unknown> => list[0] ?? {};
+const twoEaves = (change: Record<string, unknown>, designs: 'same' | 'turned') => (raw: Raw) => {
+  raw.survey.eaves.push({ ...first(raw.survey.eaves), id: 'back', name: 'Back', ...change });
+  raw.design.eaves.push({ ...first(raw.design.eaves), eaveId: 'back' });
+  if (designs === 'turned') raw.design.eaves.reverse();
+};
+const lacks = (change: (raw: Raw) => void) => {
+  const { estimate, unplanned } = soundResult(changed(change));
+  return { sentences: estimate.lacks.map(problemSentence), unplanned, estimate };
+};
 
 describe('a whole job', () => {
   const job = soundJob(sampleText());
@@ -132,11 +141,6 @@ describe('what stops a job is told with the path of its entry', () => {
   });
 
   test('the second eave is named by its own place in survey and design', () => {
-    const twoEaves = (change: Record<string, unknown>, designs: 'same' | 'turned') => (raw: Raw) => {
-      raw.survey.eaves.push({ ...first(raw.survey.eaves), id: 'back', name: 'Back', ...change });
-      raw.design.eaves.push({ ...first(raw.design.eaves), eaveId: 'back' });
-      if (designs === 'turned') raw.design.eaves.reverse();
-    };
     const rafters = [
       { id: 'x', readingIn: 40 },
       { id: 'y', readingIn: 20 },
@@ -166,11 +170,6 @@ describe('what stops a job is told with the path of its entry', () => {
 });
 
 describe('what lacks a price does not stop a job, and is named', () => {
-  const lacks = (change: (raw: Raw) => void) => {
-    const { estimate, unplanned } = soundResult(changed(change));
-    return { sentences: estimate.lacks.map(problemSentence), unplanned, estimate };
-  };
-
   test('with an empty price list everything that is bought is named', () => {
     const { sentences, estimate } = lacks((raw) => (raw.priceList = []));
     const all = sentences.join('\n');

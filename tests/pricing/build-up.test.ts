@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildUp, type BuildUp, type CostSums } from '../../core/pricing/build-up.ts';
 import { shopSettingsSchema } from '../../core/pricing/shop-settings.ts';
@@ -18,6 +18,7 @@ const built = (sums: CostSums, money: Record<string, string>): BuildUp => {
   if (!result.ok) throw new Error(result.problem.code);
   return result.value;
 };
+const taxed = (taxRule: string) => built(sumsOf('1000', '0', '0', '400'), { taxRule, taxPercent: '7' });
 
 const amount = fc.integer({ min: 0, max: 90_000_000 }).map((value) => centsText(BigInt(value)));
 const percent = (most: number) =>
@@ -62,7 +63,6 @@ describe('the build-up of the price', () => {
   });
 
   test('tax is a cost only where the contractor pays it', () => {
-    const taxed = (taxRule: string) => built(sumsOf('1000', '0', '0', '400'), { taxRule, taxPercent: '7' });
     expect(taxed('contractor-pays').materialsTaxUsd).toBe('28.00');
     expect(taxed('client-pays').materialsTaxUsd).toBe('0.00');
     expect(taxed('none').materialsTaxUsd).toBe('0.00');

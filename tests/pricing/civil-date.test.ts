@@ -1,7 +1,8 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addDays, daysBetween, isCivilDate } from '../../core/units/civil-date.ts';
 
+const text = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);
 describe('days of the calendar without a clock', () => {
   test.each([
     ['2026-04-30', '2026-05-15', 15],
@@ -27,7 +28,6 @@ describe('days of the calendar without a clock', () => {
 
   // The machine's own calendar (ECMAScript, proleptic Gregorian in UTC) as a second construction.
   test('sums and differences agree with the machine calendar over 400 years', () => {
-    const text = (day: number): string => new Date(day * 86_400_000).toISOString().slice(0, 10);
     fc.assert(
       fc.property(
         fc.integer({ min: -73_000, max: 73_000 }),

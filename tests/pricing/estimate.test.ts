@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeEstimate } from '../../core/pricing/estimate.ts';
 import type { Estimate, EstimateTotal } from '../../core/pricing/estimate-types.ts';
@@ -33,6 +33,20 @@ const boards = [
   priceItem({ id: 'b12', unit: 'each', ...stock, lengthFt: 12, supplier: 'The yard', ...seen('9.94') }),
   priceItem({ id: 'b16', unit: 'each', ...stock, lengthFt: 16, ...seen('13.40') }),
 ];
+const twoSheets = (more: Record<string, unknown> = {}) => [
+  priceItem({ id: 'taxed', category: 'sheet', unit: 'each', ...seen('10', more) }),
+  priceItem({ id: 'exempt', category: 'sheet', unit: 'each', taxable: false, ...seen('10') }),
+];
+const taxedAndNot = [
+  takeoffLine('taxed', { kind: 'sheets', itemId: 'taxed', sheets: 10, areaSqFt: 320 }),
+  takeoffLine('exempt', { kind: 'sheets', itemId: 'exempt', sheets: 10, areaSqFt: 320 }),
+];
+const validUntil = (more: Record<string, unknown>) =>
+  estimateOf(jobOf(twoSheets(more), { money: { quoteValidDays: 15 } }), takeoffOf(taxedAndNot)).validUntil;
+const stale = (priceStaleDays: number) =>
+  estimateOf(jobOf(twoSheets(), { money: { priceStaleDays } }), takeoffOf(taxedAndNot)).lines.map(
+    ({ stalePriceOf }) => stalePriceOf,
+  );
 
 describe('lumber in the estimate', () => {
   const extenders = takeoffLine('extenders', { kind: 'lumber', stock, marks: ['A-E01', 'A-E02', 'A-E03'] });
@@ -251,18 +265,9 @@ describe('what the estimate lacks', () => {
 });
 
 describe('tax, validity and old prices', () => {
-  const taxedAndNot = [
-    takeoffLine('taxed', { kind: 'sheets', itemId: 'taxed', sheets: 10, areaSqFt: 320 }),
-    takeoffLine('exempt', { kind: 'sheets', itemId: 'exempt', sheets: 10, areaSqFt: 320 }),
-  ];
-  const list = (more: Record<string, unknown> = {}) => [
-    priceItem({ id: 'taxed', category: 'sheet', unit: 'each', ...seen('10', more) }),
-    priceItem({ id: 'exempt', category: 'sheet', unit: 'each', taxable: false, ...seen('10') }),
-  ];
-
   test('the client pays tax on the price of taxable lines alone', () => {
     const money = { taxRule: 'client-pays', taxPercent: '7', contingencyPercent: '0', overheadPercent: '25' };
-    const estimate = estimateOf(jobOf(list(), { money }), takeoffOf(taxedAndNot));
+    const estimate = estimateOf(jobOf(twoSheets(), { money }), takeoffOf(taxedAndNot));
     // Cost 200, overhead 50, profit 25: price 275, half of it taxable.
     expect(amounts(estimate)).toMatchObject({
       price: '275.00',
@@ -274,7 +279,7 @@ describe('tax, validity and old prices', () => {
 
   test('the contractor pays tax on the cost of taxable material alone', () => {
     const money = { taxRule: 'contractor-pays', taxPercent: '7' };
-    const estimate = estimateOf(jobOf(list(), { money }), takeoffOf(taxedAndNot));
+    const estimate = estimateOf(jobOf(twoSheets(), { money }), takeoffOf(taxedAndNot));
     expect(amounts(estimate)).toMatchObject({
       'materials-tax': '7.00',
       direct: '207.00',
@@ -283,25 +288,19 @@ describe('tax, validity and old prices', () => {
   });
 
   test("a quote is good until the shop's own day, or until the first supplier lets go", () => {
-    const validUntil = (more: Record<string, unknown>) =>
-      estimateOf(jobOf(list(more), { money: { quoteValidDays: 15 } }), takeoffOf(taxedAndNot)).validUntil;
     expect(validUntil({})).toBe('2026-05-15');
     expect(validUntil({ validUntil: '2026-05-09' })).toBe('2026-05-09');
     expect(validUntil({ validUntil: '2026-05-20' })).toBe('2026-05-15');
   });
 
   test('a price older than the limit is flagged on its line with its day', () => {
-    const stale = (priceStaleDays: number) =>
-      estimateOf(jobOf(list(), { money: { priceStaleDays } }), takeoffOf(taxedAndNot)).lines.map(
-        ({ stalePriceOf }) => stalePriceOf,
-      );
     expect(stale(16)).toEqual(['2026-04-13', '2026-04-13']);
     expect(stale(17)).toEqual([null, null]);
   });
 
   test('a margin of 100 % is refused', () => {
     const money = { profitMethod: 'margin', profitPercent: '100' };
-    expect(makeEstimate(jobOf(list(), { money }), takeoffOf(taxedAndNot), [], [])).toMatchObject({
+    expect(makeEstimate(jobOf(twoSheets(), { money }), takeoffOf(taxedAndNot), [], [])).toMatchObject({
       ok: false,
       problem: { code: 'margin-too-high' },
     });

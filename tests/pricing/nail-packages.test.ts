@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cheapestPackages, type NailPackage } from '../../core/pricing/nail-packages.ts';
 import { usd } from '../../core/units/money.ts';

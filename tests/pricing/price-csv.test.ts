@@ -1,5 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { priceColumns, readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import { priceItemSchema, priceListSchema, unitsOfSale } from '../../core/pricing/price-list.ts';

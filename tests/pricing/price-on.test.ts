@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { priceOn } from '../../core/pricing/price-on.ts';
 import { addDays } from '../../core/units/civil-date.ts';

@@ -20,6 +20,13 @@ const price = (direct: string, money: Record<string, string>) => {
   if (!built.ok) throw new Error(built.problem.code);
   return built.value;
 };
+const feet = (section: string, lengthFt: number) => {
+  const dressed = dressedSection(section);
+  if (dressed === undefined) throw new Error(section);
+  return boardFeet(dressed, lengthFt);
+};
+const piece = (unit: 'LF' | 'BF' | 'MBF', amount: string) =>
+  pieceUsd(priceItem({ unit, section: '2x6', lengthFt: 16 }), amount);
 
 // Algebra of every accounting handbook: margin = markup / (1 + markup). The pairs as a trade table prints them.
 describe('markup and margin are two names of one profit', () => {
@@ -112,12 +119,6 @@ describe('a whole build-up by hand', () => {
 });
 
 describe('lumber by the thousand board feet', () => {
-  const feet = (section: string, lengthFt: number) => {
-    const dressed = dressedSection(section);
-    if (dressed === undefined) throw new Error(section);
-    return boardFeet(dressed, lengthFt);
-  };
-
   // US Army EN0069A, "Frame Structures": a 2x6 of 10 ft holds 10 BF.
   test('a 2x6 of 10 ft holds 10 BF and costs 7.80 at 780 MBF', () => {
     expect(feet('2x6', 10).toFixed()).toBe('10');
@@ -133,8 +134,6 @@ describe('lumber by the thousand board feet', () => {
   // Nominal size over 12, common practice, no source: 2x6 of 12 and 16 ft.
   test('2x6 of 12 and 16 ft hold 12 and 16 BF, and cost the same by each, LF, BF and MBF of one price', () => {
     expect([feet('2x6', 12).toFixed(), feet('2x6', 16).toFixed()]).toEqual(['12', '16']);
-    const piece = (unit: 'LF' | 'BF' | 'MBF', amount: string) =>
-      pieceUsd(priceItem({ unit, section: '2x6', lengthFt: 16 }), amount);
     expect(
       [piece('LF', '0.75'), piece('BF', '0.75'), piece('MBF', '750')].map((p) => p.ok && p.value),
     ).toEqual(['12.00', '12.00', '12.00']);

@@ -105,6 +105,7 @@ describe.each(jobs)('walking back through %s', (_, text) => {
 describe('single steps', () => {
   const job = soundJob(exampleText());
   const result = soundResult(job);
+  const refsOf = (ref: string) => explain(ref, job, result)?.parts.map((part) => part.ref) ?? [];
 
   test('a reading is told as it was read, with its mode', () => {
     expect(explain('reading/porch/p2', job, result)).toEqual({
@@ -117,10 +118,8 @@ describe('single steps', () => {
   });
 
   test('a section leads to the pitch measured at its rafter, and to the eave where none was', () => {
-    const refs = (rafter: string) =>
-      explain(`section/porch/${rafter}`, job, result)?.parts.map(({ ref }) => ref) ?? [];
-    expect(refs('p3')).toContain('rafter/porch/p3/pitchRisePer12');
-    expect(refs('p2')).toContain('eave/porch/pitchRisePer12');
+    expect(refsOf('section/porch/p3')).toContain('rafter/porch/p3/pitchRisePer12');
+    expect(refsOf('section/porch/p2')).toContain('eave/porch/pitchRisePer12');
   });
 
   test('a price is told with its day, its source and how long it is held', () => {
