@@ -1,6 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
+import { formatPitch } from '../units/pitch.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';
@@ -101,7 +102,7 @@ function plankLine(group: readonly [Planked, ...Planked[]], input: JobInput): Ta
   };
 }
 
-function stripParts({ layout }: CoveredEave, strip: Panelled['cover']['strip']): readonly TracePart[] {
+function stripParts({ layout, survey }: CoveredEave, strip: Panelled['cover']['strip']): readonly TracePart[] {
   const label = eaveLabel(layout);
   const { eaveId } = layout;
   return [
@@ -117,9 +118,10 @@ function stripParts({ layout }: CoveredEave, strip: Panelled['cover']['strip']):
     },
     {
       label: `${label}: pitch, for the slope factor`,
-      value: `${hundredths(strip.areaSqFt)} SF`,
+      value: formatPitch(survey.pitchRisePer12),
       ref: `eave/${eaveId}/pitchRisePer12`,
     },
+    { label: `${label}: area of the strip`, value: `${hundredths(strip.areaSqFt)} SF` },
   ];
 }
 

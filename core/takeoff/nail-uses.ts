@@ -1,10 +1,11 @@
+import { numberList } from '../layout/number-list.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Phase } from '../eave/design-document.ts';
 import type { Fastening } from '../pricing/shop-settings.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
 import { nailsAcross, plankCourses } from './sheathing-strip.ts';
-import { fewestNailsInJoint, staggeredNails } from './stagger.ts';
+import { patternNails, staggeredNails } from './stagger.ts';
 import { counted, eaveLabel } from './takeoff-context.ts';
 
 /** Nails of one kind for one use on one eave, net of loss. */
@@ -47,26 +48,29 @@ export function nailUses(eave: CoveredEave, fastening: Fastening): readonly Nail
 }
 
 function sisterJoints({ layout }: CoveredEave, { sister }: Fastening): NailUse {
-  const rafterNumbersByCount = new Map<number, { readonly rafterId: string; readonly number: number }[]>();
-  for (const extender of layout.extenders) {
-    const count = staggeredNails(extender.section.backspanIn, sister).length;
-    const joints = rafterNumbersByCount.get(count) ?? [];
-    joints.push({ rafterId: extender.rafterId, number: extender.rafterNumber });
-    rafterNumbersByCount.set(count, joints);
+  const groups = new Map<string, { count: number; raised: boolean; rafterIds: string[]; numbers: number[] }>();
+  for (const { section, rafterId, rafterNumber } of layout.extenders) {
+    const count = staggeredNails(section.backspanIn, sister).length;
+    const raised = patternNails(section.backspanIn, sister).length < count;
+    const key = `${count} ${raised}`;
+    const group = groups.get(key) ?? { count, raised, rafterIds: [], numbers: [] };
+    group.rafterIds.push(rafterId);
+    group.numbers.push(rafterNumber);
+    groups.set(key, group);
   }
-  const groups = [...rafterNumbersByCount].sort(([a], [b]) => b - a);
+  const mostFirst = [...groups.values()].sort((a, b) => b.count - a.count || Number(a.raised) - Number(b.raised));
   return {
     nail: sister.nail,
     use: 'extender',
     phase: 'Framing',
     eaveId: layout.eaveId,
-    count: groups.reduce((sum, [count, joints]) => sum + count * joints.length, 0),
-    parts: groups.map(([count, joints]) => ({
-      label: `${eaveLabel(layout)}, extender to rafter: ${counted(joints.length, 'joint')} of ${count}${
-        count === fewestNailsInJoint ? ' (our least)' : ''
-      } at rafter ${joints.map(({ number }) => number).join(', ')}`,
-      value: counted(count * joints.length, 'nail'),
-      ref: `section/${layout.eaveId}/${joints[0]?.rafterId ?? ''}`,
+    count: mostFirst.reduce((sum, { count, rafterIds }) => sum + count * rafterIds.length, 0),
+    parts: mostFirst.map(({ count, raised, rafterIds, numbers }) => ({
+      label: `${eaveLabel(layout)}, extender to rafter: ${counted(rafterIds.length, 'joint')} of ${count}${
+        raised ? ' (our least for a joint)' : ''
+      } at rafter ${numberList(numbers.toSorted((a, b) => a - b))}`,
+      value: counted(count * rafterIds.length, 'nail'),
+      ref: `section/${layout.eaveId}/${rafterIds[0] ?? ''}`,
     })),
   };
 }

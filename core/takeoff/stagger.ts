@@ -28,6 +28,17 @@ export function staggeredNails(
   overlapIn: number,
   pattern: Pick<SisterPattern, 'rows' | 'spacingIn' | 'endDistanceIn'>,
 ): readonly NailPosition[] {
+  const positions = patternNails(overlapIn, pattern);
+  return positions.length >= fewestNailsInJoint || overlapIn <= 0
+    ? positions
+    : spreadEvenly(overlapIn, pattern);
+}
+
+/** Nails of the pattern alone, without the floor. [in] */
+export function patternNails(
+  overlapIn: number,
+  pattern: Pick<SisterPattern, 'rows' | 'spacingIn' | 'endDistanceIn'>,
+): readonly NailPosition[] {
   if (overlapIn <= 0) return [];
   const lastIn = overlapIn - pattern.endDistanceIn;
   const positions: NailPosition[] = [];
@@ -38,7 +49,7 @@ export function staggeredNails(
       positions.push({ row, alongIn: firstIn + index * pattern.spacingIn });
     }
   }
-  return positions.length >= fewestNailsInJoint ? positions : spreadEvenly(overlapIn, pattern);
+  return positions;
 }
 
 function spreadEvenly(
