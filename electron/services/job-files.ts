@@ -6,7 +6,7 @@ import type { Handlers } from '../handlers.ts';
 import { putDocuments } from '../store/documents.ts';
 import type { WritableDb } from '../store/database.ts';
 import { addJob, type Stamp } from '../store/jobs.ts';
-import { addPrice, hasPriceItem, putPriceItem } from '../store/prices.ts';
+import { addPrices, hasPriceItem, putPriceItem } from '../store/prices.ts';
 import { getSettings, putSettings } from '../store/settings.ts';
 import { plainFileName } from './app.ts';
 import type { Context } from './context.ts';
@@ -47,7 +47,7 @@ function addJobFile(db: WritableDb, file: JobFile, stamp: Stamp): string {
   for (const { prices, ...item } of file.priceList) {
     if (hasPriceItem(db, item.id)) continue;
     putPriceItem(db, item);
-    for (const price of prices) addPrice(db, item.id, price);
+    addPrices(db, item.id, prices);
   }
   const stored = getSettings(db);
   if (stored.revision === 0) putSettings(db, file.settings, 0);

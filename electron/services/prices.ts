@@ -1,7 +1,7 @@
 import { fail, ok } from '../../core/result.ts';
 import { readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import type { Handlers } from '../handlers.ts';
-import { addPrice, hasPriceItem, listPrices, putPriceItem } from '../store/prices.ts';
+import { addPrices, hasPriceItem, listPrices, putPriceItem } from '../store/prices.ts';
 import type { Context } from './context.ts';
 import { readCsv, writeCsv } from './csv-text.ts';
 
@@ -25,7 +25,7 @@ export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
     'prices.observe': ({ itemId, observation }) =>
       store.write((db) => {
         if (!hasPriceItem(db, itemId)) return fail({ code: 'not-found', what: 'price item' });
-        addPrice(db, itemId, observation);
+        addPrices(db, itemId, [observation]);
         return ok({});
       }),
     'prices.importCsv': ({ text }) => {
@@ -37,7 +37,7 @@ export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
         let prices = 0;
         for (const { prices: observations, ...item } of items.value) {
           putPriceItem(db, item);
-          for (const observation of observations) if (addPrice(db, item.id, observation)) prices += 1;
+          prices += addPrices(db, item.id, observations);
         }
         return ok({ items: items.value.length, prices });
       });

@@ -13,12 +13,7 @@ import type { Schema } from './schema.ts';
 export function listPrices(db: ReadableDb): PriceList {
   const prices = new Map<string, PriceObservation[]>();
   for (const row of db.rows(query.selectFrom('prices').selectAll().orderBy('sequence'))) {
-    const observation = {
-      priceUsd: row.price_usd,
-      observedOn: row.observed_on,
-      source: row.source as PriceObservation['source'],
-      validUntil: row.valid_until,
-    };
+    const observation = observationOf(row);
     const ofItem = prices.get(row.item_id);
     if (ofItem === undefined) prices.set(row.item_id, [observation]);
     else ofItem.push(observation);
@@ -45,35 +40,77 @@ export function putPriceItem(db: WritableDb, item: Omit<PriceItem, 'prices'>): v
   );
 }
 
-/** Notes a price of an item, once: the same price of the same day and source again changes nothing. */
-export function addPrice(db: WritableDb, itemId: string, observation: PriceObservation): boolean {
-  const values = {
-    item_id: itemId,
-    price_usd: observation.priceUsd,
-    observed_on: observation.observedOn,
-    source: observation.source,
-    valid_until: observation.validUntil,
-  };
-  // Only the latest of that day counts, so a price that comes back after another of the same day is noted again.
-  const latest = db.row(
-    query
-      .selectFrom('prices')
-      .selectAll()
-      .where('item_id', '=', itemId)
-      .where('observed_on', '=', observation.observedOn)
-      .orderBy('sequence', 'desc')
-      .limit(1),
-  );
-  if (
-    latest !== undefined &&
-    latest.price_usd === values.price_usd &&
-    latest.source === values.source &&
-    latest.valid_until === values.valid_until
-  ) {
-    return false;
+/**
+ * Notes prices of an item, each once: a list that the item's prices of that day already end with changes nothing.
+ * Only the latest price of a day counts, so one that comes back after another of the same day is noted again.
+ * @returns how many were new.
+ */
+export function addPrices(db: WritableDb, itemId: string, observations: readonly PriceObservation[]): number {
+  let added = 0;
+  for (const [day, given] of byDay(observations)) {
+    const stored = pricesOfDay(db, itemId, day);
+    const tail = stored.slice(-given.length);
+    if (tail.length === given.length && tail.every((price, index) => isSame(price, given[index]))) continue;
+    let latest = stored.at(-1);
+    for (const observation of given) {
+      if (isSame(observation, latest)) continue;
+      addPrice(db, itemId, observation);
+      latest = observation;
+      added += 1;
+    }
   }
-  db.run(query.insertInto('prices').values({ ...values, sequence: takeNumber(db, 'price') }));
-  return true;
+  return added;
+}
+
+function byDay(observations: readonly PriceObservation[]): ReadonlyMap<string, PriceObservation[]> {
+  const days = new Map<string, PriceObservation[]>();
+  for (const observation of observations) {
+    const ofDay = days.get(observation.observedOn);
+    if (ofDay === undefined) days.set(observation.observedOn, [observation]);
+    else ofDay.push(observation);
+  }
+  return days;
+}
+
+function pricesOfDay(db: ReadableDb, itemId: string, day: string): PriceObservation[] {
+  return db
+    .rows(
+      query
+        .selectFrom('prices')
+        .selectAll()
+        .where('item_id', '=', itemId)
+        .where('observed_on', '=', day)
+        .orderBy('sequence'),
+    )
+    .map(observationOf);
+}
+
+function isSame(a: PriceObservation, b: PriceObservation | undefined): boolean {
+  return (
+    b !== undefined && a.priceUsd === b.priceUsd && a.source === b.source && a.validUntil === b.validUntil
+  );
+}
+
+function addPrice(db: WritableDb, itemId: string, observation: PriceObservation): void {
+  db.run(
+    query.insertInto('prices').values({
+      sequence: takeNumber(db, 'price'),
+      item_id: itemId,
+      price_usd: observation.priceUsd,
+      observed_on: observation.observedOn,
+      source: observation.source,
+      valid_until: observation.validUntil,
+    }),
+  );
+}
+
+function observationOf(row: Schema['prices']): PriceObservation {
+  return {
+    priceUsd: row.price_usd,
+    observedOn: row.observed_on,
+    source: row.source as PriceObservation['source'],
+    validUntil: row.valid_until,
+  };
 }
 
 function itemOf(row: Schema['price_items']): Record<keyof Omit<PriceItem, 'prices'>, unknown> {

@@ -1,0 +1,114 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { lackSentences } from '../core/documents/lacks.ts';
+import { makeSheet } from '../core/documents/make-sheet.ts';
+import { sheetKinds } from '../core/documents/sheet.ts';
+import { computeJob } from '../core/job/compute-job.ts';
+import { readJobFile } from '../core/job/read-job-file.ts';
+import { resultsJson } from '../core/job/results-json.ts';
+import type { Problem } from '../core/problems/problem.ts';
+import { problemSentence } from '../core/problems/sentence.ts';
+import { makePaper } from './paper/make-paper.ts';
+import type { PaperSize } from './paper/paper-size.ts';
+
+const help = `Runs a whole job without a window: survey, design, takeoff, cut plan, estimate, papers.
+
+npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
+
+  --out DIR     folder for the files; made where it is missing
+  --job FILE    job file to run; the sample job where absent
+  --paper SIZE  letter or a4; the job's own setting where absent
+  --help        this text
+
+Writes takeoff.pdf, cut-list.pdf, quote.pdf and results.json, every figure with its unit in its name.
+Problems go to standard error, one sentence a line, with the entry they are about in front.
+Exit code 0: everything was computed and nothing is missing from the sums.
+Exit code 1: the job cannot be computed (no files are written), or the sums lack something (the files are
+written, and say on their first page that they are not complete).`;
+
+const sampleJob = fileURLToPath(new URL('../fixtures/sample-job.json', import.meta.url));
+
+/** Runs the job that the arguments name; returns the exit code. */
+async function run(args: readonly string[]): Promise<number> {
+  const options = readOptions(args);
+  if (options === 'help') {
+    console.log(help);
+    return 0;
+  }
+  if (typeof options === 'string') {
+    console.error(options);
+    return 1;
+  }
+  let text: string;
+  try {
+    text = await readFile(options.job, 'utf8');
+  } catch {
+    console.error(`The job file ${options.job} cannot be read. Check its name and place.`);
+    return 1;
+  }
+  const file = readJobFile(text);
+  if (!file.ok) return complain(file.problem);
+  const result = computeJob(file.value);
+  if (!result.ok) return complain([result.problem]);
+
+  const paper = options.paper ?? file.value.settings.paperSize;
+  try {
+    await mkdir(options.out, { recursive: true });
+    await writeFile(
+      join(options.out, 'results.json'),
+      `${JSON.stringify(resultsJson(file.value, result.value), null, 2)}\n`,
+    );
+    for (const kind of sheetKinds) {
+      const { pdf } = await makePaper(makeSheet(kind, file.value, result.value), paper);
+      await writeFile(join(options.out, `${kind}.pdf`), pdf);
+    }
+  } catch (error) {
+    if (!isFileError(error)) throw error;
+    console.error(`The files cannot be written to ${options.out} (${error.code}). Choose another folder.`);
+    return 1;
+  }
+  const lacks = lackSentences(result.value);
+  for (const sentence of lacks) console.error(`missing from the sums: ${sentence}`);
+  return lacks.length === 0 ? 0 : 1;
+}
+
+type Options = { readonly out: string; readonly job: string; readonly paper: PaperSize | undefined };
+
+function readOptions(args: readonly string[]): Options | string {
+  let values: { out?: string; job?: string; paper?: string; help?: boolean };
+  try {
+    ({ values } = parseArgs({
+      args: [...args],
+      options: {
+        out: { type: 'string' },
+        job: { type: 'string' },
+        paper: { type: 'string' },
+        help: { type: 'boolean' },
+      },
+    }));
+  } catch (error) {
+    return `${error instanceof Error ? error.message : String(error)} Run with --help to see what is understood.`;
+  }
+  if (values.help === true) return 'help';
+  if (values.out === undefined || values.out === '') return 'Say where the files go: --out DIR. See --help.';
+  if (values.paper !== undefined && values.paper !== 'letter' && values.paper !== 'a4') {
+    return `"${values.paper}" is not a paper size known here. Write --paper letter or --paper a4.`;
+  }
+  return { out: values.out, job: values.job ?? sampleJob, paper: values.paper };
+}
+
+function complain(problems: readonly Problem[]): 1 {
+  for (const problem of problems) {
+    const sentence = problemSentence(problem);
+    console.error(problem.field === undefined ? sentence : `${problem.field}: ${sentence}`);
+  }
+  return 1;
+}
+
+function isFileError(error: unknown): error is Error & { readonly code: string } {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' && 'syscall' in error;
+}
+
+process.exitCode = await run(process.argv.slice(2));
