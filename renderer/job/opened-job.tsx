@@ -1,6 +1,6 @@
 import { Redo2, Undo2 } from 'lucide-react';
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
-import { useLocation, useParams } from 'wouter';
+import { Redirect, useLocation, useParams } from 'wouter';
 import { useCommand } from '../commands/command-handlers.ts';
 import { IconButton } from '../kit/icon-button.tsx';
 import { Screen } from '../kit/screen.tsx';
@@ -86,6 +86,7 @@ export function OpenedJob(props: {
 
   return (
     <JobContext.Provider value={job}>
+      {isSection(params['section']) ? null : <Redirect to={`/jobs/${jobId}/survey`} replace />}
       <Screen
         title={documents.info.name}
         focusKey={jobId}

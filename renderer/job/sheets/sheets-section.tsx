@@ -1,11 +1,13 @@
 import { Download, ExternalLink } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
+import type { CommandOutput } from '../../../core/contract/contract.ts';
 import { lackSentences } from '../../../core/documents/lacks.ts';
 import { type SheetKind, sheetKinds } from '../../../core/documents/sheet.ts';
 import type { Problem } from '../../../core/problems/problem.ts';
 import { problemSentence } from '../../../core/problems/sentence.ts';
 import { invoke } from '../../bridge.ts';
 import { fromBase64 } from '../../host/base64.ts';
+import { useAnswer } from '../../host/queries.ts';
 import { saveFile } from '../../host/save-file.ts';
 import { Banner } from '../../kit/banner.tsx';
 import { Button } from '../../kit/button.tsx';
@@ -29,10 +31,12 @@ type Paper = {
   readonly address: string;
 };
 
-type Making =
-  | { readonly kind: 'making' }
-  | { readonly kind: 'made'; readonly paper: Paper }
-  | { readonly kind: 'problem'; readonly problem: Problem };
+/** The last sheet that was made stays in view while the next is made. */
+type Making = {
+  readonly paper: Paper | null;
+  readonly isNewest: boolean;
+  readonly problem: Problem | null;
+};
 
 /** The sheets on paper: previewed as they print, saved as PDF. */
 export function SheetsSection() {
@@ -40,9 +44,10 @@ export function SheetsSection() {
   const [sheet, setSheet] = useState<SheetKind>('takeoff');
   const [paperSize, setPaperSize] = useState<PaperSize>(surroundings.settings.paperSize);
   const making = usePaper(sheet, paperSize);
+  const info = useAnswer('app.info', {});
   if (computation.good === null) return <NoFigures />;
   const lacks = lackSentences(computation.good.result);
-  const paper = making.kind === 'made' ? making.paper : null;
+  const { paper } = making;
   return (
     <div className="sheets">
       <div className="sheets-tools">
@@ -62,14 +67,14 @@ export function SheetsSection() {
           onChange={setPaperSize}
         />
         <p className="muted" role="status">
-          {paper === null
-            ? making.kind === 'making'
+          {paper !== null && making.isNewest
+            ? `${paper.fileName}, ${paper.pages} ${paper.pages === 1 ? 'page' : 'pages'}`
+            : making.problem === null
               ? 'Making the sheet'
-              : ''
-            : `${paper.fileName}, ${paper.pages} ${paper.pages === 1 ? 'page' : 'pages'}`}
+              : ''}
         </p>
         <Button
-          tone="main"
+          tone={paper === null ? 'plain' : 'main'}
           icon={<Download size={15} aria-hidden="true" />}
           isDisabled={paper === null}
           onPress={() => {
@@ -78,15 +83,17 @@ export function SheetsSection() {
         >
           Save as PDF
         </Button>
-        <Button
-          icon={<ExternalLink size={15} aria-hidden="true" />}
-          isDisabled={paper === null}
-          onPress={() => {
-            if (paper !== null) window.open(paper.address, '_blank', 'noopener');
-          }}
-        >
-          Open to print
-        </Button>
+        {info.data?.shell === 'loopback' ? (
+          <Button
+            icon={<ExternalLink size={15} aria-hidden="true" />}
+            isDisabled={paper === null}
+            onPress={() => {
+              if (paper !== null) window.open(paper.address, '_blank');
+            }}
+          >
+            Open to print
+          </Button>
+        ) : null}
       </div>
       {computation.current ? null : (
         <Banner tone="caution">
@@ -98,11 +105,11 @@ export function SheetsSection() {
           {`The sheet says of itself that it is not complete: ${lacks.length} ${lacks.length === 1 ? 'thing is' : 'things are'} missing. See Estimate.`}
         </Banner>
       )}
-      {making.kind === 'problem' ? (
+      {making.problem === null ? null : (
         <Banner tone="problem" isLive>
           {problemSentence(making.problem)}
         </Banner>
-      ) : null}
+      )}
       {paper === null ? null : (
         // oxlint-disable-next-line react/iframe-missing-sandbox -- a sandboxed frame shows no PDF; the bytes are our own.
         <iframe
@@ -119,39 +126,55 @@ export function SheetsSection() {
 function usePaper(sheet: SheetKind, paperSize: PaperSize): Making {
   const { jobId, editor, computation } = useJob();
   const { good } = computation;
-  const [made, setMade] = useState<{ readonly of: unknown; readonly making: Making } | null>(null);
   const wanted = useMemo(() => ({ good, sheet, paperSize }), [good, sheet, paperSize]);
+  const [made, setMade] = useState<{
+    readonly of: unknown;
+    readonly paper: Paper | null;
+    readonly problem: Problem | null;
+  }>({ of: null, paper: null, problem: null });
+  const { paper } = made;
+  useEffect(
+    () => () => {
+      if (paper !== null) URL.revokeObjectURL(paper.address);
+    },
+    [paper],
+  );
   useEffect(() => {
     if (wanted.good === null) return undefined;
     let left = false;
-    let address: string | null = null;
-    const show = (making: Making): void => {
-      if (!left) setMade({ of: wanted, making });
+    const fail = (problem: Problem): void => {
+      if (!left) setMade({ of: wanted, paper: null, problem });
     };
     const make = async (): Promise<void> => {
       await allSaved(editor);
-      const reply = await invoke('paper.make', { jobId, sheet: wanted.sheet, paperSize: wanted.paperSize });
+      const reply = await invoke('paper.make', {
+        jobId,
+        sheet: wanted.sheet,
+        paperSize: wanted.paperSize,
+      });
       if (!reply.ok) {
-        show({ kind: 'problem', problem: reply.problem });
+        fail(reply.problem);
       } else if (!left) {
-        const bytes = fromBase64(reply.value.pdfBase64);
-        address = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
-        const fileName = reply.value.fileName.replace(/(\.pdf)?$/, '.pdf');
-        show({ kind: 'made', paper: { fileName, bytes, pages: reply.value.pages, address } });
+        setMade({ of: wanted, paper: paperOf(reply.value), problem: null });
       }
     };
-    make().catch(() =>
-      show({
-        kind: 'problem',
-        problem: { code: 'not-here', what: 'Making the sheet while Eavewright does not answer' },
-      }),
-    );
+    make().catch(() => fail({ code: 'not-here', what: 'Making the sheet while Eavewright does not answer' }));
     return () => {
       left = true;
-      if (address !== null) URL.revokeObjectURL(address);
     };
   }, [jobId, editor, wanted]);
-  return made !== null && made.of === wanted ? made.making : { kind: 'making' };
+  const isNewest = made.of === wanted;
+  return { paper, isNewest, problem: isNewest ? made.problem : null };
+}
+
+function paperOf(made: CommandOutput<'paper.make'>): Paper {
+  const bytes = fromBase64(made.pdfBase64);
+  return {
+    fileName: made.fileName.replace(/(\.pdf)?$/, '.pdf'),
+    bytes,
+    pages: made.pages,
+    address: URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' })),
+  };
 }
 
 /** Waits until the host holds everything typed, since it makes the sheet from what is saved; at most two seconds. */
