@@ -43,7 +43,7 @@ export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): Lumb
       leaveOut(tooLong, {
         code: 'piece-longer-than-stock',
         stock: group,
-        mark: worst.mark,
+        mark: tooLong.length === 1 ? worst.mark : `${worst.mark} (the longest of ${tooLong.length})`,
         pieceIn: inchesOf(worst.lengthSixteenths),
         longestIn: inchesOf(nearestSixteenth(Math.max(0, usable) / 16)),
       });

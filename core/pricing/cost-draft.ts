@@ -4,14 +4,14 @@ import type { TakeoffLine } from '../takeoff/takeoff-types.ts';
 import type { TracePart } from '../trace/trace.ts';
 import { decimalText, formatUsd, usd } from '../units/money.ts';
 import type { CostLine } from './estimate-types.ts';
-import type { PriceItem } from './price-list.ts';
+import type { PriceItem, PriceObservation, UnitOfSale } from './price-list.ts';
 import type { DatedPrice } from './price-on.ts';
 
 /** A cost line before its share of the price is known. */
 export type CostDraft = {
   readonly line: Omit<CostLine, 'priceUsd'>;
-  /** Day until which the supplier holds the price used; null where none is known. */
-  readonly validUntil: string | null;
+  /** The price it was bought at; null for what is not on the price list. */
+  readonly price: PriceObservation | null;
 };
 
 /** Lines made from some of the takeoff, and what of it could not be priced. */
@@ -56,7 +56,7 @@ export function boughtDraft(bought: Bought): CostDraft {
     stalePriceOf: price.stale ? price.observation.observedOn : null,
     madeOf: [...bought.parts, priceTrace(item, price)],
   } satisfies CostDraft['line'];
-  return { line: draft, validUntil: price.observation.validUntil };
+  return { line: draft, price: price.observation };
 }
 
 /** The step from a line to the price that it uses. */
@@ -83,7 +83,19 @@ export function formatRate(amount: string): string {
   return value.decimalPlaces() <= 2 ? formatUsd(usd(value)) : `$${value.toFixed()}`;
 }
 
-/** Says what a unit of sale is a price for. */
-export function perUnit(unit: string): string {
-  return unit === 'each' ? 'each' : `a ${unit}`;
+/** Says what a unit of sale is a price for: `each`, `a foot`. */
+export function perUnit(unit: UnitOfSale): string {
+  return unitWords[unit];
 }
+
+const unitWords: Readonly<Record<UnitOfSale, string>> = {
+  each: 'each',
+  LF: 'a foot',
+  BF: 'a board foot',
+  MBF: 'a thousand board feet',
+  lb: 'a pound',
+  box: 'a box',
+  sheet: 'a sheet',
+  SF: 'a square foot',
+  roll: 'a roll',
+};

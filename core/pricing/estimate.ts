@@ -72,11 +72,9 @@ export function makeEstimate(
       ...takeoff.lacks,
       ...unplanned.map(({ problem }) => problem),
       ...costed.flatMap((part) => part.lacks),
+      ...drafts.flatMap(boughtForNothing),
     ]),
-    validUntil: earliestDate(
-      addDays(input.asOf, money.quoteValidDays),
-      drafts.flatMap(({ validUntil }) => validUntil ?? []),
-    ),
+    validUntil: validUntil(input, drafts),
   });
 }
 
@@ -108,6 +106,27 @@ function pricedLines(drafts: readonly CostDraft[], priceUsd: Usd): readonly Cost
     drafts.map((draft) => draft.line.costUsd),
   );
   return drafts.map(({ line }, index) => ({ ...line, priceUsd: shares[index] ?? usd(0) }));
+}
+
+/** A price of nothing is a slip more often than a gift, so it is named; the line stands. */
+function boughtForNothing({ line, price }: CostDraft): readonly Problem[] {
+  if (price === null || Number(price.priceUsd) !== 0) return [];
+  return [
+    {
+      code: 'entry-invalid',
+      what: line.description,
+      detail: 'its price is $0.00, so it adds nothing to the total. Enter what it costs on the price list.',
+    },
+  ];
+}
+
+/** The shop's own day, or the first on which a supplier lets go; never before the estimate's day. */
+function validUntil({ asOf, settings }: JobInput, drafts: readonly CostDraft[]): string {
+  const earliest = earliestDate(
+    addDays(asOf, settings.money.quoteValidDays),
+    drafts.flatMap(({ price }) => price?.validUntil ?? []),
+  );
+  return earliest < asOf ? asOf : earliest;
 }
 
 function sumOf(drafts: readonly CostDraft[], wanted: (draft: CostDraft) => boolean): Usd {

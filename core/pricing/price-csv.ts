@@ -3,36 +3,10 @@ import type { Problem } from '../problems/problem.ts';
 import { entryProblems } from '../job/read-job-file.ts';
 import { problemSentence } from '../problems/sentence.ts';
 import { fail, ok, type Result } from '../result.ts';
+import { cellsOf, guarded, itemCells, priceColumns, type Cells, type PriceColumn } from './price-cells.ts';
 import { priceItemSchema, type PriceItem, type PriceObservation } from './price-list.ts';
 
-/** The columns of a price list file, in the order of the export. One row is one price of one item. */
-export const priceColumns = [
-  'id',
-  'category',
-  'description',
-  'unit',
-  'supplier',
-  'taxable',
-  'retired',
-  'section',
-  'grade',
-  'length_ft',
-  'nail',
-  'package_lb',
-  'package_count',
-  'width_in',
-  'length_in',
-  'thickness_in',
-  'price_usd',
-  'observed_on',
-  'source',
-  'valid_until',
-] as const;
-export type PriceColumn = (typeof priceColumns)[number];
-
 const neededColumns = ['id', 'category', 'description', 'unit', 'price_usd', 'observed_on'] as const;
-
-type Cells = Readonly<Record<PriceColumn, string>>;
 
 /**
  * Reads the rows of a price list file, all or nothing. Rows of one id are prices of one item and agree in everything
@@ -124,56 +98,6 @@ const priceOnlyColumns: ReadonlySet<PriceColumn> = new Set([
 ]);
 const itemColumns = priceColumns.filter((column) => column !== 'id' && !priceOnlyColumns.has(column));
 
-/** Columns that hold free text, which is kept as it stands; the others are trimmed. */
-const textColumns: ReadonlySet<PriceColumn> = new Set([
-  'description',
-  'supplier',
-  'section',
-  'grade',
-  'nail',
-]);
-
-/** What a spreadsheet takes for the start of a formula. */
-const formulaStart = /^'*[=+\-@\t\r]/;
-
-function guarded(cell: string): string {
-  return formulaStart.test(cell) ? `'${cell}` : cell;
-}
-
-function unguarded(cell: string): string {
-  return cell.startsWith("'") && formulaStart.test(cell) ? cell.slice(1) : cell;
-}
-
-function cellsOf(names: readonly string[], raw: readonly string[]): Cells {
-  const cell = (column: PriceColumn): string => {
-    const index = names.indexOf(column);
-    const text = index < 0 ? '' : unguarded(raw[index] ?? '');
-    return textColumns.has(column) ? text : text.trim();
-  };
-  return {
-    id: cell('id'),
-    category: cell('category'),
-    description: cell('description'),
-    unit: cell('unit'),
-    supplier: cell('supplier'),
-    taxable: cell('taxable'),
-    retired: cell('retired'),
-    section: cell('section'),
-    grade: cell('grade'),
-    length_ft: cell('length_ft'),
-    nail: cell('nail'),
-    package_lb: cell('package_lb'),
-    package_count: cell('package_count'),
-    width_in: cell('width_in'),
-    length_in: cell('length_in'),
-    thickness_in: cell('thickness_in'),
-    price_usd: cell('price_usd'),
-    observed_on: cell('observed_on'),
-    source: cell('source'),
-    valid_until: cell('valid_until'),
-  };
-}
-
 function readRow(cells: Cells, row: number): Result<PriceItem, Problem> {
   const priced = cells.price_usd !== '' || cells.observed_on !== '';
   const raw = {
@@ -248,29 +172,4 @@ function yesOrNo(cell: string): boolean | string {
 function numberOrNull(cell: string): number | string | null {
   if (cell === '') return null;
   return /^(\d+\.?\d*|\.\d+)$/.test(cell) ? Number(cell) : cell;
-}
-
-function itemCells(item: PriceItem): Omit<Cells, 'price_usd' | 'observed_on' | 'source' | 'valid_until'> {
-  return {
-    id: item.id,
-    category: item.category,
-    description: item.description,
-    unit: item.unit,
-    supplier: item.supplier,
-    taxable: item.taxable ? 'yes' : 'no',
-    retired: item.retired ? 'yes' : 'no',
-    section: item.section,
-    grade: item.grade,
-    length_ft: text(item.lengthFt),
-    nail: item.nail,
-    package_lb: text(item.packageLb),
-    package_count: text(item.packageCount),
-    width_in: text(item.widthIn),
-    length_in: text(item.lengthIn),
-    thickness_in: text(item.thicknessIn),
-  };
-}
-
-function text(value: number | null): string {
-  return value === null ? '' : String(value);
 }

@@ -27,7 +27,7 @@ export function labourCosts(settings: ShopSettings, line: TakeoffLine): Costed {
   return {
     drafts: [
       {
-        validUntil: null,
+        price: null,
         line: {
           id: line.id,
           takeoffLineId: line.id,
@@ -68,7 +68,7 @@ export function extraCosts(input: Pick<JobInput, 'design'>, line: TakeoffLine): 
   if (need.kind !== 'extra') return nothingCosted;
   const extra = input.design.extraCosts.find(({ id }) => id === need.extraId);
   if (extra === undefined || new Decimal(extra.quantity).lte(0)) return nothingCosted;
-  return { drafts: [{ line: extraDraft(extra, line), validUntil: null }], lacks: [] };
+  return { drafts: [{ line: extraDraft(extra, line), price: null }], lacks: [] };
 }
 
 function extraDraft(extra: ExtraCost, line: TakeoffLine) {

@@ -191,7 +191,8 @@ describe('what lacks a price does not stop a job, and is named', () => {
       Object.assign(first(raw.design.eaves), { overhangIn: 30 });
     });
     expect(unplanned.map(({ group, marks }) => [group, marks.length])).toEqual([['2x6 No.2', 4]]);
-    expect(sentences.some((sentence) => sentence.includes('Add a longer length'))).toBe(true);
+    expect(sentences.filter((sentence) => sentence.includes('Add a longer length'))).toHaveLength(1);
+    expect(sentences.join()).toContain('(the longest of 4)');
     expect(estimate.lines.some(({ id }) => id === 'lumber-2x6-No.2-2x6-8')).toBe(true);
   });
 

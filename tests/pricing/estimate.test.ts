@@ -6,6 +6,7 @@ import type { Estimate, EstimateTotal } from '../../core/pricing/estimate-types.
 import type { JobInput } from '../../core/job/job-file.ts';
 import type { Takeoff } from '../../core/takeoff/takeoff-types.ts';
 import type { CutPlan, UnplannedStock } from '../../core/cutting/cut-plan-types.ts';
+import { problemSentence } from '../../core/problems/sentence.ts';
 import { decimalText, sumUsd, type Usd } from '../../core/units/money.ts';
 import { priceItem } from './make-price.ts';
 import { boardOf, cutPlanOf, jobOf, takeoffLine, takeoffOf } from './make-takeoff.ts';
@@ -264,6 +265,23 @@ describe('what the estimate lacks', () => {
   });
 });
 
+describe('a price of nothing', () => {
+  test('keeps its line and is named, so that a blank column of prices cannot pass for a gift', () => {
+    const free = priceItem({
+      id: 'taxed',
+      category: 'sheet',
+      unit: 'each',
+      description: 'Panel',
+      ...seen('0'),
+    });
+    const estimate = estimateOf(jobOf([free]), takeoffOf(taxedAndNot.slice(0, 1)));
+    expect(estimate.lines.map(({ costUsd }) => costUsd)).toEqual(['0.00']);
+    expect(estimate.lacks.map(problemSentence)).toEqual([
+      'Panel: its price is $0.00, so it adds nothing to the total. Enter what it costs on the price list.',
+    ]);
+  });
+});
+
 describe('tax, validity and old prices', () => {
   test('the client pays tax on the price of taxable lines alone', () => {
     const money = { taxRule: 'client-pays', taxPercent: '7', contingencyPercent: '0', overheadPercent: '25' };
@@ -291,6 +309,12 @@ describe('tax, validity and old prices', () => {
     expect(validUntil({})).toBe('2026-05-15');
     expect(validUntil({ validUntil: '2026-05-09' })).toBe('2026-05-09');
     expect(validUntil({ validUntil: '2026-05-20' })).toBe('2026-05-15');
+  });
+
+  test('a price that the supplier let go before the day of the estimate leaves the quote good for that day alone', () => {
+    const lapsed = estimateOf(jobOf(twoSheets({ validUntil: '2026-04-20' })), takeoffOf(taxedAndNot));
+    expect(lapsed.validUntil).toBe('2026-04-30');
+    expect(lapsed.lines.map(({ stalePriceOf }) => stalePriceOf)).toEqual(['2026-04-13', null]);
   });
 
   test('a price older than the limit is flagged on its line with its day', () => {

@@ -1,7 +1,8 @@
 import { parse } from 'csv-parse/sync';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { priceColumns, readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
+import { priceColumns } from '../../core/pricing/price-cells.ts';
+import { readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import { priceItemSchema, priceListSchema, unitsOfSale } from '../../core/pricing/price-list.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { addDays } from '../../core/units/civil-date.ts';

@@ -124,7 +124,7 @@ describe('single steps', () => {
 
   test('a price is told with its day, its source and how long it is held', () => {
     expect(explain('price/2x6-12', job, result)).toMatchObject({
-      value: '$835.00 a MBF',
+      value: '$835.00 a thousand board feet',
       how: 'Seen on 2026-04-13 (quote): the newest price on or before 2026-04-30, 17 days old. Held until 2026-05-10.',
     });
   });
