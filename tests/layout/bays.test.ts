@@ -43,6 +43,12 @@ describe('the block between two rafters', () => {
     ]);
   });
 
+  it('starts behind what a rafter stands in the middle of', () => {
+    const obstructions = [{ id: 'o', label: 'chimney', fromIn: 30, toIn: 50 }];
+    const { bays } = layOut(makeEave([40, 64], { obstructions }), noExtenders('r1', 'r2'));
+    expect(bays.map(({ fromIn, toIn }) => [fromIn, toIn])).toEqual([[50, 63.25]]);
+  });
+
   it('is none before the first rafter or after the last, whatever else stands there', () => {
     const obstructions = [
       { id: 'a', fromIn: 2, toIn: 6 },
