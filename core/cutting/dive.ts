@@ -3,12 +3,13 @@ import { cheapestLoad } from './fit-decreasing.ts';
 import { greedyLoads } from './greedy-loads.ts';
 import { columnKey, columnOf, type Column } from './column.ts';
 import { relax, type WorkBudget } from './relaxation.ts';
-import type { CuttingModel, Load } from './cutting-model.ts';
+import { lowerBoundCents } from './lower-bound.ts';
+import { centsOf, type CuttingModel, type Load } from './cutting-model.ts';
 
 /**
  * Turns the plan in fractions into whole boards: takes the whole part of every column (or, where there is none, rounds
  * up the column nearest to a whole board), solves again for what is left, and at each step also lets the greedy ways
- * finish the rest.
+ * finish the rest. Stops as soon as the bound is met.
  * @param model - the problem.
  * @param budget - work that may be done.
  * @returns the best loads found, and the worths that the first solution proves.
@@ -22,9 +23,14 @@ export function dive(
   let pool: Column[] = [];
   let best = greedyLoads(model, left, budget);
   let worth: Float64Array | undefined;
+  let bound = 0;
   while (left.some((count) => count > 0)) {
     const relaxation = relax(model, left, pool, budget);
-    worth ??= relaxation.worth;
+    if (worth === undefined) {
+      worth = relaxation.worth;
+      bound = lowerBoundCents(model, worth, centsOf(model, best));
+    }
+    if (centsOf(model, best) <= bound) break;
     takeColumns(model, relaxation.columns, left, taken);
     const candidate = [...taken, ...greedyLoads(model, left, budget, 'fits')];
     if (isBetter(model, candidate, best)) best = candidate;

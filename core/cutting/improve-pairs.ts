@@ -1,11 +1,14 @@
 import { loadKey } from './better-loads.ts';
 import { cheapestLoad } from './fit-decreasing.ts';
-import type { CuttingModel, Load } from './cutting-model.ts';
+import { spanOf, type CuttingModel, type Load } from './cutting-model.ts';
 import type { WorkBudget } from './relaxation.ts';
 
+/** Boards that pairs are made of, those with the most left over first; more would take more time than they save. */
+const mostBoards = 120;
+
 /**
- * Divides the pieces of two boards anew between two cheaper ones, or moves them into one, for every pair of boards,
- * until no pair gets cheaper. Exact for each pair: a table of the sums that their pieces can make.
+ * Divides the pieces of two boards anew between two cheaper ones, or moves them into one, for every pair of the boards
+ * with the most left over, until no pair gets cheaper. Exact for each pair: a table of the sums that their pieces make.
  * @param model - the problem.
  * @param loads - a plan.
  * @param budget - work that may be done.
@@ -16,27 +19,47 @@ export function improvePairs(
   loads: readonly Load[],
   budget: WorkBudget,
 ): readonly Load[] {
-  let current = [...loads];
+  const wasteful = loads
+    .map((load) => ({ load, key: loadKey(load), left: leftOver(model, load) }))
+    .sort((a, b) => b.left - a.left || (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
+  const untouched = wasteful.slice(mostBoards).map(({ load }) => load);
+  let current: readonly Keyed[] = wasteful.slice(0, mostBoards);
   const tried = new Set<string>();
-  for (let improved = true; improved && budget.cells > 0; ) {
-    improved = false;
-    for (let one = 0; one < current.length && budget.cells > 0; one += 1) {
-      for (let other = one + 1; other < current.length && budget.cells > 0; other += 1) {
-        const [a, b] = [current[one], current[other]];
-        if (a === undefined || b === undefined) continue;
-        const key = `${loadKey(a)}|${loadKey(b)}`;
-        budget.cells -= 8;
-        if (tried.has(key)) continue;
-        tried.add(key);
-        const divided = divideAnew(model, a, b, budget);
-        if (divided === undefined) continue;
-        current = [...current.filter((_, index) => index !== one && index !== other), ...divided];
-        improved = true;
-        other = one;
-      }
+  for (let better = true; better && budget.cells > 0; ) {
+    const next = firstBetterPair(model, current, tried, budget);
+    better = next !== undefined;
+    if (next !== undefined) current = next;
+  }
+  return [...current.map(({ load }) => load), ...untouched];
+}
+
+type Keyed = { readonly load: Load; readonly key: string };
+
+/** Boards with the first pair that gets cheaper divided anew; pairs tried before are passed over. */
+function firstBetterPair(
+  model: CuttingModel,
+  boards: readonly Keyed[],
+  tried: Set<string>,
+  budget: WorkBudget,
+): readonly Keyed[] | undefined {
+  for (const [place, one] of boards.entries()) {
+    for (const other of boards.slice(place + 1)) {
+      if (budget.cells <= 0) return undefined;
+      const key = `${one.key}|${other.key}`;
+      if (tried.has(key)) continue;
+      tried.add(key);
+      const divided = divideAnew(model, one.load, other.load, budget);
+      if (divided === undefined) continue;
+      const kept = boards.filter((board) => board !== one && board !== other);
+      return [...kept, ...divided.map((load) => ({ load, key: loadKey(load) }))];
     }
   }
-  return current;
+  return undefined;
+}
+
+/** Length left in a board. [1/16 in] */
+function leftOver(model: CuttingModel, load: Load): number {
+  return (model.stocks[load.stock]?.room ?? 0) - spanOf(model, load.sizes);
 }
 
 function divideAnew(

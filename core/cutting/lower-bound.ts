@@ -5,7 +5,7 @@ import type { CuttingModel } from './cutting-model.ts';
 const partsOfCent = 2 ** 20;
 
 /** Up to here a bound is lifted to the next sum that prices can make. [cents] */
-const mostCentsToCombine = 400_000;
+const mostCentsToCombine = 200_000;
 
 /**
  * The least that any purchase can cost, proven in whole numbers.
