@@ -45,12 +45,6 @@ export type ProblemKind =
   | { readonly code: 'no-design'; readonly eave: string }
   | { readonly code: 'unknown-section'; readonly section: string; readonly use: string }
   | { readonly code: 'overhang-nothing-left'; readonly eave: string }
-  | {
-      readonly code: 'fascia-gap-too-long';
-      readonly eave: string;
-      readonly gapIn: number;
-      readonly longestIn: number;
-    }
   // cutting and prices
   | {
       readonly code: 'piece-longer-than-stock';

@@ -38,8 +38,6 @@ export function problemSentence(problem: Problem): string {
       return `"${problem.section}" for ${problem.use} is not a lumber size known here. Choose one like 2x6 or 1x8.`;
     case 'overhang-nothing-left':
       return `${problem.eave}: once the fascia is taken off, no overhang is left. Enter a longer overhang.`;
-    case 'fascia-gap-too-long':
-      return `${problem.eave}: two tails stand ${formatLength(problem.gapIn)} apart, more than the longest fascia board (${formatLength(problem.longestIn)} usable) can bridge. Add a longer length to the price list, or set a tail between.`;
     case 'piece-longer-than-stock':
       return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. Add a longer length to the price list, or shorten the overhang or backspan.`;
     case 'no-price':
