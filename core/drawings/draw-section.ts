@@ -318,7 +318,8 @@ function shopDimensions(
       30,
       `drop ${formatLength(section.tailDropIn)}`,
     ),
-    dimension([faceX, topAtWall], [faceX, 0], 62, `HAP ${formatLength(topAtWall)}`),
+    // Upward, so that a text too long for it goes above and not over the soffit's dimension.
+    dimension([faceX, 0], [faceX, topAtWall], -62, `HAP ${formatLength(topAtWall)}`),
     ...clientDimensions(parts, geometry, wallBottom),
   ];
 }
