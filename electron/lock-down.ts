@@ -1,12 +1,14 @@
 import type { App, Session } from 'electron';
-import { isAllowedPermission, isAllowedRequest, isOurAddress } from './security.ts';
+import { isAllowedPermission, isAllowedRequest, isOurAddress, isOurFrameAddress } from './security.ts';
 
 /** Holds every page that the program ever shows to its own address: no other pages, no windows, no embedded views. */
 export function lockPages(app: App): void {
   app.on('web-contents-created', (_created, contents) => {
     contents.on('will-navigate', stay);
     contents.on('will-redirect', stay);
-    contents.on('will-frame-navigate', stay);
+    contents.on('will-frame-navigate', (event) => {
+      if (event.isMainFrame || !isOurFrameAddress(event.url)) stay(event);
+    });
     contents.on('will-attach-webview', (event) => event.preventDefault());
     contents.setWindowOpenHandler(() => ({ action: 'deny' }));
   });

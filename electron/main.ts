@@ -88,6 +88,8 @@ function openWindow(): void {
       nodeIntegrationInWorker: false,
       nodeIntegrationInSubFrames: false,
       webviewTag: false,
+      // Chromium's PDF viewer, which shows the sheets, is a plugin to Electron.
+      plugins: true,
       spellcheck: false,
     },
   });

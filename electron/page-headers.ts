@@ -20,6 +20,8 @@ export const contentSecurityPolicy = [
   "img-src 'self' data: blob:",
   "font-src 'self'",
   "connect-src 'self'",
+  // A sheet is shown by the browser's own PDF viewer, from bytes that the page holds.
+  'frame-src blob:',
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'",

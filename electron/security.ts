@@ -12,6 +12,16 @@ export function isOurAddress(value: unknown): boolean {
   return url !== undefined && url.protocol === `${scheme}:` && url.host === pageHost;
 }
 
+/** Chromium's own PDF viewer, which is part of the program and not of the network. */
+const pdfViewer = 'chrome-extension://mhjfbmdgcfjbbpaeojofohoefgiehjai/';
+
+/** True for what a frame inside our page may show: a sheet that the page made itself, in Chromium's PDF viewer. */
+export function isOurFrameAddress(value: unknown): boolean {
+  const url = parseUrl(value);
+  if (url?.protocol === 'blob:') return isOurAddress(url.pathname);
+  return typeof value === 'string' && value.startsWith(pdfViewer);
+}
+
 /**
  * True where a message comes from the top frame of our own window, showing our own page.
  * @param event - Electron's event of the message.
@@ -33,8 +43,7 @@ export function isAllowedPermission(permission: unknown): boolean {
 export function isAllowedRequest(value: unknown): boolean {
   const url = parseUrl(value);
   if (url === undefined) return false;
-  if (url.protocol === 'blob:' || url.protocol === 'data:') return true;
-  return isOurAddress(value);
+  return url.protocol === 'data:' || isOurAddress(value) || isOurFrameAddress(value);
 }
 
 function parseUrl(value: unknown): URL | undefined {

@@ -59,6 +59,7 @@ describe('the Electron shell', () => {
       nodeIntegrationInWorker: false,
       nodeIntegrationInSubFrames: false,
       webviewTag: false,
+      plugins: true,
       spellcheck: false,
     });
     expect(window?.calls).toEqual(['load app://eavewright/']);
@@ -113,6 +114,25 @@ describe('the Electron shell', () => {
       }
     },
   );
+
+  test('a frame may show a sheet that the page made, and nothing else', async () => {
+    const { record } = await start(temporaryFolder());
+    const stopped = (url: string, isMainFrame: boolean): boolean => {
+      const preventDefault = vi.fn<() => void>();
+      record.windows[0]?.webContents.emit('will-frame-navigate', { url, isMainFrame, preventDefault });
+      return preventDefault.mock.calls.length > 0;
+    };
+    expect(stopped('blob:app://eavewright/5f2a', false)).toBe(false);
+    expect(stopped('blob:app://eavewright/5f2a', true)).toBe(true);
+    for (const url of [
+      'blob:https://example.invalid/5f2a',
+      'blob:null/1',
+      'data:text/html,x',
+      'chrome-extension://other/',
+    ]) {
+      expect([url, stopped(url, false)]).toEqual([url, true]);
+    }
+  });
 
   test('no second window and no embedded view can be opened', async () => {
     const { record } = await start(temporaryFolder());

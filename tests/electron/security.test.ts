@@ -61,6 +61,8 @@ test.each([
   'file:///a',
   'ftp://x.test/',
   'app://x/',
+  'blob:https://x.test/1',
+  'chrome-extension://x/',
   7,
   '',
 ])('a request for %j is stopped', (address) => {
