@@ -53,10 +53,12 @@ export const eaveDesignSchema = z.strictObject({
     /** Joints cut on a bevel over a tail (else butted). */
     bevelJoints: z.boolean().default(true),
   }),
-  soffit: z.strictObject({
-    kind: z.enum(['level', 'sloped', 'open']).default('level'),
-    thicknessIn: lengthField({ least: 0, most: 4 }).default(0.375),
-  }),
+  soffit: z
+    .strictObject({
+      kind: z.enum(['level', 'sloped', 'open']).default('level'),
+      thicknessIn: lengthField({ least: 0, most: 4 }).default(0.375),
+    })
+    .prefault({}),
   blocks: z.strictObject({
     wanted: z.boolean().default(true),
     stock: stockSchema,
@@ -64,14 +66,16 @@ export const eaveDesignSchema = z.strictObject({
     /** Bays left open, each named by the id of the rafter on its left. */
     openBays: z.array(z.string()).default([]),
   }),
-  sheathing: z.strictObject({
-    kind: z.enum(['panels', 'planks', 'none']).default('panels'),
-    /** Id of the price item that is bought for it; blank means none chosen yet. */
-    itemId: z.string().default(''),
-    coversFascia: z.boolean().default(true),
-    /** How far the new sheathing runs in over the wall line, along the slope, to meet the old deck. [in] */
-    tieBackIn: lengthField({ least: 0, most: 120 }).default(0),
-  }),
+  sheathing: z
+    .strictObject({
+      kind: z.enum(['panels', 'planks', 'none']).default('panels'),
+      /** Id of the price item that is bought for it; blank means none chosen yet. */
+      itemId: z.string().default(''),
+      coversFascia: z.boolean().default(true),
+      /** How far the new sheathing runs in over the wall line, along the slope, to meet the old deck. [in] */
+      tieBackIn: lengthField({ least: 0, most: 120 }).default(0),
+    })
+    .prefault({}),
   dripEdge: z.boolean().default(true),
 });
 export type EaveDesign = z.infer<typeof eaveDesignSchema>;

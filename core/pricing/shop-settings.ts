@@ -92,7 +92,7 @@ export const shopSettingsSchema = z.strictObject({
     })
     .prefault({}),
   fastening: fasteningSchema.prefault({}),
-  /** Added to plank and edge quantities for waste (common practice, no source). [%] */
+  /** Added to plank quantities for waste (common practice, no source). [%] */
   plankWastePercent: z.number().min(0).max(100).default(10),
   plankCoverIn: lengthField({ least: 1, most: 24 }).default(5.5),
 });

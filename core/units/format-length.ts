@@ -3,12 +3,12 @@ import { nearestSixteenth } from './sixteenths.ts';
 /**
  * Writes a length as a carpenter reads a tape: feet, inches and a reduced fraction to the nearest sixteenth.
  * @param inches - length. [in]
- * @returns e.g. 66.5 -> `5' 6-1/2"`, 7.25 -> `7-1/4"`, 96 -> `8' 0"`.
+ * @returns e.g. 66.5 -> `5' 6-1/2"`, 60.5 -> `5' 0-1/2"`, 7.25 -> `7-1/4"`, 96 -> `8' 0"`.
  */
 export function formatLength(inches: number): string {
   const total = nearestSixteenth(inches);
   const feet = Math.floor(Math.abs(total) / 192);
-  const rest = inchesAndFraction(Math.abs(total) - feet * 192);
+  const rest = inchesAndFraction(Math.abs(total) - feet * 192, feet > 0);
   const sign = total < 0 ? '-' : '';
   return feet === 0 ? `${sign}${rest}"` : `${sign}${feet}' ${rest}"`;
 }
@@ -20,10 +20,11 @@ export function formatLength(inches: number): string {
  */
 export function formatInches(inches: number): string {
   const total = nearestSixteenth(inches);
-  return `${total < 0 ? '-' : ''}${inchesAndFraction(Math.abs(total))}"`;
+  return `${total < 0 ? '-' : ''}${inchesAndFraction(Math.abs(total), false)}"`;
 }
 
-function inchesAndFraction(sixteenths: number): string {
+/** Behind feet the inches are always said, as `0-1/2`, so that no fraction is taken for one of a foot. */
+function inchesAndFraction(sixteenths: number, behindFeet: boolean): string {
   const whole = Math.floor(sixteenths / 16);
   let numerator = sixteenths - whole * 16;
   if (numerator === 0) return String(whole);
@@ -32,5 +33,5 @@ function inchesAndFraction(sixteenths: number): string {
     numerator /= 2;
     denominator /= 2;
   }
-  return whole === 0 ? `${numerator}/${denominator}` : `${whole}-${numerator}/${denominator}`;
+  return whole === 0 && !behindFeet ? `${numerator}/${denominator}` : `${whole}-${numerator}/${denominator}`;
 }

@@ -10,7 +10,7 @@ describe('a length is written to the nearest sixteenth', () => {
     [0, '0"'],
     [0.0625, '1/16"'],
     [11.99, '1\' 0"'],
-    [60.5, '5\' 1/2"'],
+    [60.5, '5\' 0-1/2"'],
     [-3.5, '-3-1/2"'],
     [-0.01, '0"'],
   ])('%d in. is written %s', (inches, text) => {
