@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import type { PaperSize } from './paper-size.ts';
@@ -49,8 +50,12 @@ function theWorker(): Worker {
   return started;
 }
 
-/** The worker's file: beside this one from the sources, beside the bundle when built. */
+/** The worker's file: beside this one from the sources; in the bundle beside it, or above its folder of chunks. */
 function workerFile(): URL {
-  const built = !import.meta.url.endsWith('.ts');
-  return new URL(built ? 'paper-worker.js' : 'paper-worker.ts', import.meta.url);
+  const files = ['paper-worker.ts', 'paper-worker.js', '../paper-worker.js'].map(
+    (name) => new URL(name, import.meta.url),
+  );
+  const found = files.find((file) => existsSync(file));
+  if (found === undefined) throw new Error('the paper worker is not beside the program');
+  return found;
 }
