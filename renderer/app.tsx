@@ -6,6 +6,7 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import { listenForKeys } from './commands/command-keys.ts';
 import { CommandPalette } from './commands/command-palette.tsx';
 import { FrameCommands } from './commands/frame-commands.tsx';
+import { askBeforeLeaving } from './host/ask-before-leaving.ts';
 import { keepAnswersFresh, queryClient } from './host/queries.ts';
 import { startTheme } from './host/theme.ts';
 import { JobWorkspace } from './job/job-workspace.tsx';
@@ -17,11 +18,14 @@ import { NotFoundScreen } from './screens/not-found-screen.tsx';
 import { PricesScreen } from './screens/prices/prices-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
 
+/** The address stands in the fragment, so that the host serves one page and no path of a job reaches a log. */
+const addressInFragment = { hook: useHashLocation };
+
 /** The whole program in the window: the frame, the screen by address, and what floats above them. */
 export function App() {
   useEffect(() => {
     startTheme();
-    const stops = [listenForKeys(window), keepAnswersFresh()];
+    const stops = [listenForKeys(window), keepAnswersFresh(), askBeforeLeaving()];
     return () => {
       for (const stop of stops) stop();
     };
@@ -29,7 +33,7 @@ export function App() {
   return (
     <QueryClientProvider client={queryClient}>
       <I18nProvider locale="en-US">
-        <Router hook={useHashLocation}>
+        <Router {...addressInFragment}>
           <FrameCommands />
           <Frame>
             <ErrorBoundary>

@@ -18,6 +18,13 @@ export type Autosave<T> = {
   readonly subscribe: (listener: () => void) => () => void;
 };
 
+let unsaved = 0;
+
+/** Whether anything that was typed in this window is not on the disk yet. */
+export function hasUnsaved(): boolean {
+  return unsaved > 0;
+}
+
 /**
  * Saves the newest of a stream of values, one at a time and never an older after a newer.
  * @param save - saves one value; its promise rejects where the host did not answer.
@@ -29,6 +36,7 @@ export function createAutosave<T>(save: (value: T) => Promise<Reply<unknown>>): 
   const listeners = new Set<() => void>();
 
   const become = (next: SaveState): void => {
+    unsaved += Number(next.kind !== 'saved') - Number(state.kind !== 'saved');
     state = next;
     for (const listener of listeners) listener();
   };

@@ -23,16 +23,16 @@ export function noteHostLost(reason: Exclude<Connection, 'here'>): void {
 export function watchForHost(ask: () => Promise<unknown>): void {
   if (watching) return;
   watching = true;
-  const again = (): void => {
-    void ask().then(
-      () => {
-        watching = false;
-        noteHostAnswered();
-      },
-      () => window.setTimeout(again, retryMs),
-    );
+  const again = async (): Promise<void> => {
+    try {
+      await ask();
+      watching = false;
+      noteHostAnswered();
+    } catch {
+      window.setTimeout(() => void again(), retryMs);
+    }
   };
-  window.setTimeout(again, retryMs);
+  window.setTimeout(() => void again(), retryMs);
 }
 
 /** The present connection, for code outside of React. */

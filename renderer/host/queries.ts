@@ -29,7 +29,7 @@ export const queryClient = new QueryClient({
 
 /** Which answers become old when a topic changes. */
 const commandsByTopic: Readonly<Record<HostEvent['what'], readonly CommandName[]>> = {
-  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'prices.list', 'settings.get'],
+  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list'],
   prices: ['prices.list'],
   settings: ['settings.get'],
 };
@@ -42,7 +42,7 @@ const commandsByTopic: Readonly<Record<HostEvent['what'], readonly CommandName[]
 export function useAnswer<N extends CommandName>(
   command: N,
   input: CommandInput<N>,
-): UseQueryResult<CommandOutput<N>, Error> {
+): UseQueryResult<CommandOutput<N>> {
   return useQuery<CommandOutput<N>>({
     queryKey: [command, input],
     queryFn: async () => {
@@ -64,8 +64,7 @@ export async function tell<N extends CommandName>(
   input: CommandInput<N>,
 ): Promise<Reply<CommandOutput<N>>> {
   const reply = await invoke(command, input);
-  const topic = command.split('.')[0];
-  await forget(topic === 'prices' || topic === 'settings' ? topic : 'jobs');
+  for (const topic of topicsOf(command)) await forget(topic);
   return reply;
 }
 
@@ -87,6 +86,13 @@ export function keepAnswersFresh(): () => void {
     stopEvents();
     stopConnection();
   };
+}
+
+/** What a writing command makes old. A job that comes in may bring prices and settings with it. */
+function topicsOf(command: CommandName): readonly HostEvent['what'][] {
+  if (command === 'jobs.openSample' || command === 'jobs.import') return ['jobs', 'prices', 'settings'];
+  const topic = command.split('.')[0];
+  return topic === 'prices' || topic === 'settings' ? [topic] : ['jobs'];
 }
 
 async function forget(topic: HostEvent['what']): Promise<void> {

@@ -6,7 +6,7 @@ import { Banner } from './banner.tsx';
 
 /** Shows what the host answered, or why there is nothing to show. The last good answer stays while a new one is asked. */
 export function Answer<T>(props: {
-  readonly query: UseQueryResult<T, Error>;
+  readonly query: UseQueryResult<T>;
   readonly children: (value: T) => ReactNode;
 }) {
   const { query, children } = props;

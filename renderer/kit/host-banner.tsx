@@ -16,9 +16,9 @@ export function HostBanner() {
           </>
         ) : (
           <>
-            <strong>This window belongs to an earlier start of Eavewright.</strong> Use the window that opened
-            with the last start, or the address that it printed. What still stands here unsaved can be read
-            and typed over there.
+            <strong>This window has no key to the Eavewright that is running.</strong> Use the window that
+            opened when you started it, or the whole address that it printed. Anything here that is not saved
+            yet can still be read and entered there.
           </>
         )}
       </Banner>

@@ -21,10 +21,14 @@ export function Screen(props: {
   useEffect(() => {
     document.title = `${props.title} - Eavewright`;
   }, [props.title]);
+  const { focusKey = '' } = props;
+  const shownFor = useRef<string | null>(null);
   useEffect(() => {
+    if (shownFor.current === focusKey) return;
+    shownFor.current = focusKey;
     screensShown += 1;
     if (screensShown > 1) heading.current?.focus({ preventScroll: true });
-  }, [props.focusKey]);
+  }, [focusKey]);
   return (
     <>
       <div className="screen-head">

@@ -14,9 +14,7 @@ beforeAll(async () => {
   watched = await openPage(browser, program.address);
   page = watched.page;
 });
-afterEach(() => {
-  expect(watched.complaints).toEqual([]);
-});
+afterEach(() => watched.mustBeQuiet());
 afterAll(async () => {
   await browser.close();
   await program.remove();
@@ -67,7 +65,7 @@ describe('the frame', () => {
     await page.keyboard.press('Alt+Shift+KeyN');
     await page.getByRole('dialog', { name: 'New job' }).waitFor();
     await page.keyboard.press('Escape');
-    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
   });
 
   test('can be dark though the computer is light', async () => {

@@ -88,8 +88,9 @@ describe('when the program stops answering', () => {
   test('a window without the key of this start says so', async () => {
     const program = await startProgram();
     const { page, close } = await openPage(browser, `${new URL(program.address).origin}/`);
-    await page.getByText('This window belongs to an earlier start of Eavewright.').waitFor();
+    await page.getByText('This window has no key to the Eavewright that is running.').waitFor();
     await takePictures(page, 'no-key');
+    expect(await page.getByRole('table').count()).toBe(0);
     await close();
     await program.remove();
   });

@@ -14,9 +14,7 @@ beforeAll(async () => {
   watched = await openPage(browser, program.address);
   page = watched.page;
 });
-afterEach(() => {
-  expect(watched.complaints).toEqual([]);
-});
+afterEach(() => watched.mustBeQuiet());
 afterAll(async () => {
   await browser.close();
   await program.remove();
@@ -79,6 +77,7 @@ describe('the list of jobs', () => {
     await page.waitForURL(/#\/jobs\/./);
     await goToJobs();
     await row('Ostrander back porch').waitFor();
+    expect(await row('Ostrander').count()).toBe(2);
   });
 
   test('puts a job away and brings it back', async () => {

@@ -14,9 +14,7 @@ beforeAll(async () => {
   watched = await openPage(browser, program.address);
   page = watched.page;
 });
-afterEach(() => {
-  expect(watched.complaints).toEqual([]);
-});
+afterEach(() => watched.mustBeQuiet());
 afterAll(async () => {
   await browser.close();
   await program.remove();
@@ -46,6 +44,7 @@ describe('the price list', () => {
     await page.getByRole('textbox', { name: 'Price', exact: true }).fill('11.4');
     await page.getByRole('button', { name: 'Add the price' }).click();
     await items().getByText('$11.40').waitFor();
+    expect(await items().getByRole('link').count()).toBe(1);
   });
 
   test('keeps earlier prices and shows by how much the price changed', async () => {

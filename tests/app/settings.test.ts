@@ -11,13 +11,11 @@ let page: Page;
 
 beforeAll(async () => {
   [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, `${program.address}`);
+  watched = await openPage(browser, program.address);
   page = watched.page;
   await page.getByRole('link', { name: 'Settings' }).click();
 });
-afterEach(() => {
-  expect(watched.complaints).toEqual([]);
-});
+afterEach(() => watched.mustBeQuiet());
 afterAll(async () => {
   await browser.close();
   await program.remove();

@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 
 /** Where screenshots go, to be looked at by people. */
@@ -11,9 +11,8 @@ export const screenshotFolder = process.env['EAVEWRIGHT_SHOTS'] ?? join(tmpdir()
 export type WatchedPage = {
   readonly page: Page;
   readonly context: BrowserContext;
-  readonly complaints: readonly string[];
-  /** Lets go of complaints that a test provoked on purpose. */
-  readonly forgive: () => void;
+  /** Fails the test, with every complaint, where there was one. */
+  readonly mustBeQuiet: () => void;
   readonly close: () => Promise<void>;
 };
 
@@ -40,9 +39,9 @@ export async function openPage(
   return {
     page,
     context,
-    complaints,
-    forgive: () => {
-      complaints.length = 0;
+    mustBeQuiet() {
+      const heard = complaints.splice(0);
+      if (heard.length > 0) throw new Error(`the page complained:\n${heard.join('\n')}`);
     },
     close: () => context.close(),
   };

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { shopSettingsSchema } from '../../core/pricing/shop-settings.ts';
 import { findNail } from '../../core/takeoff/nails.ts';
 import { atPath, withPath } from '../../renderer/screens/settings/at-path.ts';
-import { everySettingField } from '../../renderer/screens/settings/setting-fields.ts';
+import { everySettingField, type SettingField } from '../../renderer/screens/settings/setting-fields.ts';
 
 const defaults = shopSettingsSchema.parse({});
 const accepts = (path: string, value: unknown): boolean =>
@@ -29,26 +29,33 @@ describe.each(everySettingField)('the entry $path', (field) => {
   });
 
   test('is offered exactly what the document takes', () => {
-    switch (field.kind) {
-      case 'text':
-        expect(accepts(field.path, 'x'.repeat(field.maxLength))).toBe(true);
-        expect(accepts(field.path, 'x'.repeat(field.maxLength + 1))).toBe(false);
-        break;
-      case 'choice':
-        expect(field.choices.every((choice) => accepts(field.path, choice.id))).toBe(true);
-        expect(accepts(field.path, 'none of these')).toBe(false);
-        break;
-      case 'nail':
-        expect(findNail(String(atPath(defaults, field.path)))).toBeDefined();
-        break;
-      default: {
-        const text = field.kind === 'decimal' || field.kind === 'money';
-        const value = (number: number): unknown => (text ? String(number) : number);
-        expect(accepts(field.path, value(field.range.least))).toBe(true);
-        expect(accepts(field.path, value(field.range.most))).toBe(true);
-        expect(accepts(field.path, value(field.range.least - 1))).toBe(false);
-        expect(accepts(field.path, value(field.range.most + 1))).toBe(false);
-      }
-    }
+    const { taken, refused } = edgesOf(field);
+    expect(taken.filter((value) => !accepts(field.path, value))).toEqual([]);
+    expect(refused.filter((value) => accepts(field.path, value))).toEqual([]);
   });
 });
+
+test('every nail that the settings begin with is known to the takeoff', () => {
+  const paths = everySettingField.filter((field) => field.kind === 'nail').map((field) => field.path);
+  expect(paths.map((path) => findNail(String(atPath(defaults, path)))?.name)).toEqual(
+    paths.map((path) => atPath(defaults, path)),
+  );
+});
+
+/** Values at the edge of what the screen offers: the last that are taken, and the first that are not. */
+function edgesOf(field: SettingField): { taken: readonly unknown[]; refused: readonly unknown[] } {
+  switch (field.kind) {
+    case 'text':
+      return { taken: ['', 'x'.repeat(field.maxLength)], refused: ['x'.repeat(field.maxLength + 1)] };
+    case 'choice':
+      return { taken: field.choices.map((choice) => choice.id), refused: ['none of these'] };
+    case 'nail':
+      return { taken: ['16d common'], refused: [''] };
+    default: {
+      const { least, most } = field.range;
+      const asText = field.kind === 'decimal' || field.kind === 'money';
+      const write = (value: number): unknown => (asText ? String(value) : value);
+      return { taken: [write(least), write(most)], refused: [write(least - 1), write(most + 1)] };
+    }
+  }
+}

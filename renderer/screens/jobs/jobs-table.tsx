@@ -15,7 +15,13 @@ export function JobsTable(props: {
   readonly jobs: readonly JobSummary[];
   readonly onCopy: (job: JobSummary) => void;
 }) {
-  const columns: readonly TableColumn<JobSummary>[] = [
+  return (
+    <DataTable label="Jobs" columns={columnsFor(props.onCopy)} rows={props.jobs} rowKey={(job) => job.id} />
+  );
+}
+
+function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<JobSummary>[] {
+  return [
     {
       id: 'name',
       title: 'Job',
@@ -53,10 +59,9 @@ export function JobsTable(props: {
       title: 'What to do with it',
       titleHidden: true,
       align: 'right',
-      cell: (job) => <JobMenu job={job} onCopy={() => props.onCopy(job)} />,
+      cell: (job) => <JobMenu job={job} onCopy={() => onCopy(job)} />,
     },
   ];
-  return <DataTable label="Jobs" columns={columns} rows={props.jobs} rowKey={(job) => job.id} />;
 }
 
 function JobMenu({ job, onCopy }: { readonly job: JobSummary; readonly onCopy: () => void }) {

@@ -1,4 +1,4 @@
-import { useMemo, useSyncExternalStore } from 'react';
+import { useSyncExternalStore } from 'react';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 import { invoke } from '../../bridge.ts';
 import { createAutosave, type Autosave, type SaveState } from '../../host/autosave.ts';
@@ -8,12 +8,17 @@ import { queryClient } from '../../host/queries.ts';
 /** An item without its prices: what the entries beside the list change. */
 export type PriceItemEntries = Omit<PriceItem, 'prices'>;
 
-type Edited = { entries: PriceItemEntries; readonly autosave: Autosave<PriceItemEntries> };
+type Edited = {
+  readonly entries: PriceItemEntries;
+  readonly autosave: Autosave<PriceItemEntries>;
+  readonly saveState: SaveState;
+};
+
+const savedState: SaveState = { kind: 'saved' };
 
 /** Items that were changed in this window, kept outside of the screen until they are on the disk. */
 const edited = new Map<string, Edited>();
 const listeners = new Set<() => void>();
-let version = 0;
 
 onConnection(() => {
   if (currentConnection() !== 'here') return;
@@ -25,7 +30,7 @@ export function changePriceItem(item: PriceItem, change: Partial<PriceItemEntrie
   const held = edited.get(item.id);
   const entries = { ...(held?.entries ?? entriesOf(item)), ...change };
   const autosave = held?.autosave ?? newAutosave(item.id);
-  edited.set(item.id, { entries, autosave });
+  edited.set(item.id, { entries, autosave, saveState: autosave.state() });
   said();
   autosave.put(entries);
 }
@@ -35,15 +40,8 @@ export function usePriceItem(item: PriceItem): {
   readonly entries: PriceItemEntries;
   readonly saveState: SaveState;
 } {
-  const seen = useSyncExternalStore(subscribe, () => version);
-  return useMemo(() => {
-    const held = edited.get(item.id);
-    return {
-      entries: held?.entries ?? entriesOf(item),
-      saveState: held?.autosave.state() ?? { kind: 'saved' },
-    };
-    // `seen` stands for the map, which is changed in place.
-  }, [item, seen]);
+  const held = useSyncExternalStore(subscribe, () => edited.get(item.id));
+  return { entries: held?.entries ?? entriesOf(item), saveState: held?.saveState ?? savedState };
 }
 
 function newAutosave(id: string): Autosave<PriceItemEntries> {
@@ -53,7 +51,10 @@ function newAutosave(id: string): Autosave<PriceItemEntries> {
     return reply;
   });
   autosave.subscribe(() => {
-    if (autosave.state().kind === 'saved') edited.delete(id);
+    const held = edited.get(id);
+    const saveState = autosave.state();
+    if (saveState.kind === 'saved') edited.delete(id);
+    else if (held !== undefined) edited.set(id, { ...held, saveState });
     said();
   });
   return autosave;
@@ -71,7 +72,6 @@ function entriesOf(item: PriceItem): PriceItemEntries {
 }
 
 function said(): void {
-  version += 1;
   for (const listener of listeners) listener();
 }
 

@@ -36,10 +36,6 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
       setFileProblem('Eavewright does not answer, so nothing was imported. Try again once it does.');
     }
   };
-  const exportFile = async (): Promise<void> => {
-    const file = await attempt('prices.exportCsv', {});
-    if (file !== undefined) await saveTextFile(file.fileName, file.text, 'text/csv');
-  };
 
   const today = info.data?.today ?? '';
   const staleDays = settings.data?.settings.money.priceStaleDays ?? 45;
@@ -105,4 +101,9 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
       ) : null}
     </Screen>
   );
+}
+
+async function exportFile(): Promise<void> {
+  const file = await attempt('prices.exportCsv', {});
+  if (file !== undefined) await saveTextFile(file.fileName, file.text, 'text/csv');
 }

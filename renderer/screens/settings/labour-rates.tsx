@@ -2,7 +2,7 @@ import { Undo2 } from 'lucide-react';
 import { labourTasks, type LabourTask } from '../../../core/takeoff/labour-tasks.ts';
 import type { LabourRate, ShopSettings } from '../../../core/pricing/shop-settings.ts';
 import { NumberField } from '../../fields/number-field.tsx';
-import { useKeptDrafts } from '../../host/kept-drafts.ts';
+import { useKeptDrafts, type KeptDrafts } from '../../host/kept-drafts.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
@@ -18,7 +18,30 @@ export function LabourRates({ settings }: { readonly settings: ShopSettings }) {
     rate: settings.labour.rates.find((rate) => rate.task === task.key),
   }));
   const own = rows.filter((row) => markOf(row) === 'own').length;
-  const columns: readonly TableColumn<RateRow>[] = [
+  return (
+    <Panel
+      title="Hours by task"
+      look="flush"
+      actions={
+        <span className="muted">
+          {own === 0
+            ? `All ${rows.length} are placeholders: common practice without a source`
+            : `${own} of ${rows.length} are your own`}
+        </span>
+      }
+    >
+      <DataTable
+        label="Hours by task"
+        columns={columnsFor(drafts)}
+        rows={rows}
+        rowKey={(row) => row.task.key}
+      />
+    </Panel>
+  );
+}
+
+function columnsFor(drafts: KeptDrafts): readonly TableColumn<RateRow>[] {
+  return [
     { id: 'task', title: 'Task', isRowHeader: true, cell: (row) => row.task.label },
     { id: 'phase', title: 'Phase', cell: (row) => row.task.phase },
     {
@@ -73,21 +96,6 @@ export function LabourRates({ settings }: { readonly settings: ShopSettings }) {
         ),
     },
   ];
-  return (
-    <Panel
-      title="Hours by task"
-      look="flush"
-      actions={
-        <span className="muted">
-          {own === 0
-            ? `All ${rows.length} are placeholders: common practice without a source`
-            : `${own} of ${rows.length} are your own`}
-        </span>
-      }
-    >
-      <DataTable label="Hours by task" columns={columns} rows={rows} rowKey={(row) => row.task.key} />
-    </Panel>
-  );
 }
 
 function markOf(row: RateRow): LabourRate['mark'] {

@@ -35,6 +35,10 @@ export function SettingsScreen({ part }: { readonly part: string | undefined }) 
   }, [data]);
   const here = parts.find((one) => one.id === part);
   if (here === undefined) return <Redirect to="/settings/shop" replace />;
+  const takeTheirs = async (): Promise<void> => {
+    const fresh = await refetch();
+    if (fresh.data !== undefined) takeSettingsAnyway(fresh.data);
+  };
   const conflict = saveState.kind === 'problem' && saveState.problem.code === 'changed-elsewhere';
   return (
     <Screen
@@ -51,17 +55,7 @@ export function SettingsScreen({ part }: { readonly part: string | undefined }) 
         <Banner
           tone="caution"
           isLive
-          actions={
-            <Button
-              onPress={() =>
-                void refetch().then((fresh) => {
-                  if (fresh.data !== undefined) takeSettingsAnyway(fresh.data);
-                })
-              }
-            >
-              Take the other window's settings
-            </Button>
-          }
+          actions={<Button onPress={() => void takeTheirs()}>Take the other window's settings</Button>}
         >
           The settings were changed in another window since. What you changed here is not saved; take the
           other window's settings and enter it again.
