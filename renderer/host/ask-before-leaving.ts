@@ -6,9 +6,10 @@ import { hasUnsaved } from './autosave.ts';
  */
 export function askBeforeLeaving(): () => void {
   if (window.eavewright !== undefined) return () => undefined;
-  const ask = (event: BeforeUnloadEvent): void => {
-    if (hasUnsaved()) event.preventDefault();
-  };
   window.addEventListener('beforeunload', ask);
   return () => window.removeEventListener('beforeunload', ask);
+}
+
+function ask(event: BeforeUnloadEvent): void {
+  if (hasUnsaved()) event.preventDefault();
 }
