@@ -3,9 +3,10 @@ import { join } from 'node:path';
 import { dataFolder } from './data-folder.ts';
 import { programRoot } from './program-root.ts';
 import { readArguments, usage, type StartArguments } from './start/arguments.ts';
-import { hasDisplay } from './start/browser.ts';
+import { hasDisplay, openInBrowser } from './start/browser.ts';
 import { buildElectronIfStale, buildPageIfStale } from './start/build.ts';
 import { fetchElectron, findElectron, runElectron } from './start/electron-program.ts';
+import { pickShell } from './start/pick-shell.ts';
 import { serve } from './start/serve.ts';
 
 const say = (line: string): void => console.log(line);
@@ -16,24 +17,27 @@ async function start(args: StartArguments): Promise<number> {
   const root = programRoot();
   const data = dataFolder(args.data, process.env, process.platform);
   if (!args.dev && !(await pageIsBuilt(root))) return 1;
-  const display = hasDisplay(process.env, process.platform);
-  const served = { root, data, dev: args.dev, open: args.open && display, say, complain };
-
-  if (args.shell === 'loopback' || args.dev || !args.open) return serve({ ...served, because: '' });
-  if (!display) return serve({ ...served, because: 'There is no display here, so this is served:' });
-
-  const program = findElectron(root) ?? (await fetchElectron(root, Date.now()));
-  if (program === undefined) {
-    return serve({
-      ...served,
-      because: 'Electron is not here and could not be fetched, so a browser is used.',
-    });
-  }
-  await buildElectronIfStale(root);
-  say('Eavewright is open in its own window.');
-  const code = await runElectron(program, root, data, Date.now);
-  if (code !== 'not-started') return code;
-  return serve({ ...served, because: 'Electron could not start here, so a browser is used.' });
+  return pickShell(args, {
+    display: hasDisplay(process.env, process.platform),
+    findElectron: () => findElectron(root),
+    fetchElectron: () => fetchElectron(root, Date.now()),
+    async runElectron(program) {
+      await buildElectronIfStale(root);
+      return runElectron(program, root, data, Date.now);
+    },
+    serve: (open, because) =>
+      serve({
+        root,
+        data,
+        because,
+        dev: args.dev,
+        openBrowser: open ? (address) => openInBrowser(address, process.env, process.platform) : undefined,
+        told: untilToldToEnd(),
+        say,
+        complain,
+      }),
+    say,
+  });
 }
 
 /** Builds the page where needed; a page that was built before is better than none, and which it is gets said. */
@@ -48,6 +52,13 @@ async function pageIsBuilt(root: string): Promise<boolean> {
     if (built) complain('The page as it was built before is used.');
     return built;
   }
+}
+
+/** Settles when the person, the terminal or the system tells the program to end. */
+function untilToldToEnd(): Promise<void> {
+  return new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
+  });
 }
 
 const args = readArguments(process.argv.slice(2));

@@ -20,14 +20,19 @@ export function findElectron(root: string): string | undefined {
 /**
  * Fetches Electron by its package's own installer, within the time limit.
  * @param now - the time, to remember a failure by. [ms since 1970]
+ * @param limitMs - how long it may take. [ms]
  * @returns its program; undefined where it cannot be had.
  */
-export async function fetchElectron(root: string, now: number): Promise<string | undefined> {
+export async function fetchElectron(
+  root: string,
+  now: number,
+  limitMs: number = fetchLimitMs,
+): Promise<string | undefined> {
   const installer = join(root, 'node_modules', 'electron', 'install.js');
   if (!existsSync(installer)) return undefined;
   const failedBefore = join(root, 'node_modules', '.eavewright-electron-failed');
   if (existsSync(failedBefore) && now - statSync(failedBefore).mtimeMs < tryAgainAfterMs) return undefined;
-  await runWithin(fetchLimitMs, installer, root);
+  await runWithin(limitMs, installer, root);
   const program = findElectron(root);
   try {
     if (program === undefined) writeFileSync(failedBefore, '');

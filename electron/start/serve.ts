@@ -3,7 +3,6 @@ import { problemSentence } from '../../core/problems/sentence.ts';
 import { readBuiltFiles } from '../built-files.ts';
 import { serveLoopback } from '../loopback.ts';
 import { openHost } from '../open-host.ts';
-import { openInBrowser } from './browser.ts';
 import { watchPage } from './build.ts';
 
 /** A browser that left does not come back after this long; a reload takes much less. [ms] */
@@ -12,8 +11,15 @@ const leaveAfterMs = 30_000;
 export type ServeOptions = {
   readonly root: string;
   readonly data: string;
-  /** True to open a browser and to end when its last page has been gone for a while. */
-  readonly open: boolean;
+  /**
+   * Opens an address and answers in what, undefined where nothing could be started. Where given, the program ends when
+   * the last page has been gone for a while; else the address is printed and the program stays.
+   */
+  readonly openBrowser: ((address: string) => Promise<string | undefined>) | undefined;
+  /** Settles when the program is told to end. */
+  readonly told: Promise<void>;
+  /** How long the last page may be gone, for tests. [ms] */
+  readonly leaveAfterMs?: number;
   readonly dev: boolean;
   /** Why the program is served rather than shown in a window of its own; blank when that was asked for. */
   readonly because: string;
@@ -47,16 +53,15 @@ export async function serve(options: ServeOptions): Promise<number> {
     files: () => files,
     pagesChanged(pages) {
       clearTimeout(leaving);
-      if (options.open && !options.dev && pages === 0) leaving = setTimeout(() => end(0), leaveAfterMs);
+      if (options.openBrowser === undefined || options.dev || pages > 0) return;
+      leaving = setTimeout(() => end(0), options.leaveAfterMs ?? leaveAfterMs);
     },
     guessed() {
       complain('Someone on this machine is guessing the key. Eavewright ends; start it again.');
       end(1);
     },
   });
-  process.once('SIGINT', () => end(0));
-  process.once('SIGTERM', () => end(0));
-  process.once('SIGHUP', () => end(0));
+  void options.told.then(() => end(0));
 
   say(await announcement(options, loopback.address, loopback.openOnceAddress));
 
@@ -71,8 +76,8 @@ export async function serve(options: ServeOptions): Promise<number> {
 /** Opens the browser where wanted and says in one line what was done. */
 async function announcement(options: ServeOptions, address: string, once: () => string): Promise<string> {
   const because = options.because === '' ? '' : `${options.because} `;
-  if (!options.open) return `${because}${address}`;
-  const opened = await openInBrowser(once(), process.env, process.platform);
+  if (options.openBrowser === undefined) return `${because}${address}`;
+  const opened = await options.openBrowser(once());
   return opened === undefined
     ? `${because}Open this address in a browser: ${address}`
     : `${because}Eavewright is open in ${opened}: ${address} (Ctrl+C ends it)`;
