@@ -1,0 +1,84 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchBrowser } from './browser.ts';
+import { goToSection, openSample } from './job-hands.ts';
+import { type RunningProgram, startProgram } from './running-program.ts';
+import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+
+let program: RunningProgram;
+let browser: Browser;
+let watched: WatchedPage;
+
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
+  watched = await openPage(browser, program.address);
+  await openSample(watched.page);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await program?.remove();
+});
+
+test.each(['Survey', 'Design', 'Takeoff', 'Cut plan', 'Estimate'])(
+  '%s shows the sample job without complaint, in light and dark',
+  async (section) => {
+    const { page } = watched;
+    await goToSection(page, section);
+    await page.locator('.job-main .figure').first().waitFor();
+    expect(await page.title()).toBe(`Quillfeather house, two eaves, ${section} - Eavewright`);
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, `job-${section.toLowerCase().replace(' ', '-')}`);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, `job-${section.toLowerCase().replace(' ', '-')}-dark`);
+    await page.emulateMedia({ colorScheme: 'light' });
+    watched.mustBeQuiet();
+  },
+);
+
+test.each(['Survey', 'Design'])('the house’s side of %s shows without complaint', async (section) => {
+  const { page } = watched;
+  await goToSection(page, section);
+  await page.getByRole('navigation', { name: 'Eaves' }).getByRole('button').first().click();
+  expect(await accessFaults(page)).toEqual([]);
+  await takePictures(page, `job-house-${section.toLowerCase()}`);
+  await page.getByRole('button', { name: 'South eave' }).click();
+  watched.mustBeQuiet();
+});
+
+test('the caution stands on every section that shows a structural figure', async () => {
+  const { page } = watched;
+  for (const section of ['Survey', 'Design', 'Takeoff']) {
+    await goToSection(page, section);
+    await page.getByText('a licensed engineer decide').first().waitFor();
+  }
+  watched.mustBeQuiet();
+});
+
+test('a drawing is scaled and moved by keyboard, and says its scale', async () => {
+  const { page } = watched;
+  await goToSection(page, 'Design');
+  const view = page.getByRole('group', { name: /^Section at A-E01/ });
+  const scale = page.locator('.drawing-frame', { has: view }).locator('.drawing-scale');
+  await view.focus();
+  const fitted = await scale.innerText();
+  expect(fitted).toMatch(/^Scale .* = 1' 0"$/);
+  for (let press = 0; press < 3; press += 1) await page.keyboard.press('+');
+  expect(await scale.innerText()).not.toBe(fitted);
+  await page.keyboard.press('ArrowRight');
+  expect(await view.evaluate((element) => element.scrollLeft)).toBeGreaterThan(0);
+  await page.keyboard.press('0');
+  expect(await scale.innerText()).toBe(fitted);
+});
+
+test('an estimate is saved as it stands and listed', async () => {
+  const { page } = watched;
+  await goToSection(page, 'Estimate');
+  const total = await page.locator('.figure[data-ref="total/total"]').innerText();
+  const amount = /\$[\d,.]+/.exec(total)?.[0] ?? '';
+  await page.getByRole('button', { name: 'Save this estimate' }).click();
+  const saved = page.getByRole('table', { name: 'Saved estimates' });
+  await saved.waitFor();
+  expect(await saved.innerText()).toContain(amount);
+});

@@ -1,0 +1,80 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchBrowser } from './browser.ts';
+import { goToSection, openSample } from './job-hands.ts';
+import { type RunningProgram, startProgram } from './running-program.ts';
+import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+
+let program: RunningProgram;
+let browser: Browser;
+let watched: WatchedPage;
+
+beforeAll(async () => {
+  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
+  watched = await openPage(browser, program.address);
+  await openSample(watched.page);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await program?.remove();
+});
+
+/** Steps down from the open walk, by keyboard, through the first part whose ref starts as wanted. */
+async function stepTo(page: Page, refStart: string): Promise<void> {
+  const part = page.locator(`.walk .figure[data-ref^="${refStart}"]`).first();
+  await part.focus();
+  await page.keyboard.press('Enter');
+}
+
+test('the total is walked back, step by step and by keyboard alone, to a tape reading and its entry', async () => {
+  const { page } = watched;
+  await goToSection(page, 'Estimate');
+  await page.locator('.figure[data-ref="total/total"]').focus();
+  await page.keyboard.press('Enter');
+  const walk = page.getByRole('complementary', { name: 'Where the figure comes from' });
+  await walk.waitFor();
+  await takePictures(page, 'job-walk-total');
+  expect(await accessFaults(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  expect(await walk.count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-ref'))).toBe('total/total');
+
+  await goToSection(page, 'Takeoff');
+  await page.locator('.figure[data-ref="piece/A-E05"]').click();
+  await stepTo(page, 'section/');
+  await stepTo(page, 'station/');
+  await stepTo(page, 'reading/');
+  expect(await walk.getByRole('heading').innerText()).toMatch(/^Tape reading at rafter 5/);
+  expect(await walk.locator('.walk-value').innerText()).toBe(`6' 10-3/8"`);
+  // The way here stands above, and leads back up.
+  expect(await walk.getByRole('listitem').count()).toBe(3);
+  await takePictures(page, 'job-walk-reading');
+  expect(await accessFaults(page)).toEqual([]);
+  await walk.getByRole('button', { name: 'Go to entry' }).click();
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')))
+    .toBe('survey.eaves.0.rafters.4.readingIn');
+  watched.mustBeQuiet();
+});
+
+test('each figure of takeoff, cut plan and estimate opens what it was made of', async () => {
+  const { page } = watched;
+  for (const section of ['Takeoff', 'Cut plan', 'Estimate']) {
+    await goToSection(page, section);
+    await page.locator('.job-main .figure').first().waitFor();
+    const refs = await page
+      .locator('.job-main .figure')
+      .evaluateAll((figures) => figures.map((figure) => figure.getAttribute('data-ref') ?? ''));
+    expect(refs.length).toBeGreaterThan(20);
+    // One of each kind and some more; every ref of the job is walked in tests/trace.
+    const some = refs.filter((ref, index) => index % 25 === 0 || ref.startsWith('total/'));
+    for (const ref of some) {
+      await page.locator(`.job-main .figure[data-ref="${ref}"]`).first().click();
+      const title = page.locator('.walk-title');
+      await title.waitFor();
+      expect(await title.innerText(), ref).not.toContain('Not in the figures');
+    }
+  }
+  watched.mustBeQuiet();
+});
