@@ -38,15 +38,15 @@ export function estimateTotals(
     value: `${money[name]} %`,
     ref: `setting/money.${name}`,
   });
-  const taxRate = [
-    percent('Sales tax rate', 'taxPercent'),
+  const taxedBy = (rule: TaxRule, parts: readonly TracePart[]): readonly TracePart[] => [
     { label: 'Who pays the tax', value: taxRuleWords[money.taxRule], ref: 'setting/money.taxRule' },
+    ...(money.taxRule === rule ? [percent('Sales tax rate', 'taxPercent'), ...parts] : []),
   ];
   const madeOf: Record<EstimateTotal['key'], readonly TracePart[]> = {
     materials: costTrace(lines.filter((line) => line.kind === 'material')),
     labour: costTrace(lines.filter((line) => line.kind === 'labour')),
     other: costTrace(lines.filter((line) => line.kind !== 'material' && line.kind !== 'labour')),
-    'materials-tax': [...taxRate, ...costTrace(taxed.filter((line) => line.kind === 'material'))],
+    'materials-tax': taxedBy('contractor-pays', costTrace(taxed.filter((line) => line.kind === 'material'))),
     direct: [step('materials'), step('labour'), step('other'), step('materials-tax')],
     contingency: [step('direct'), percent('Contingency', 'contingencyPercent')],
     overhead: [step('direct'), step('contingency'), percent('Overhead', 'overheadPercent')],
@@ -69,7 +69,7 @@ export function estimateTotals(
       },
     ],
     price: [step('direct'), step('contingency'), step('overhead'), step('profit'), step('rounding')],
-    'client-tax': [...taxRate, ...priceTrace(taxed)],
+    'client-tax': taxedBy('client-pays', priceTrace(taxed)),
     total: [step('price'), step('client-tax')],
   };
   return totalOrder.map((key) => ({
@@ -115,6 +115,8 @@ const taxRuleWords: Readonly<Record<ShopSettings['money']['taxRule'], string>> =
   'client-pays': 'The client, on taxable lines',
   none: 'No tax',
 };
+
+type TaxRule = ShopSettings['money']['taxRule'];
 
 type PercentSetting = 'taxPercent' | 'contingencyPercent' | 'overheadPercent' | 'profitPercent';
 

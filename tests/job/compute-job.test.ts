@@ -158,7 +158,7 @@ describe('what stops a job is told with the path of its entry', () => {
       });
     };
     expect(problemOf(noOverhang)).toMatchObject({ code: 'overhang-nothing-left', eave: 'Back' });
-    expect(problemOf(noOverhang)?.field).toMatch(/^design\.eaves\.0/);
+    expect(problemOf(noOverhang)?.field).toBe('design.eaves.0');
   });
 
   test('a margin of the whole price', () => {
@@ -193,6 +193,16 @@ describe('what lacks a price does not stop a job, and is named', () => {
     expect(unplanned.map(({ group, marks }) => [group, marks.length])).toEqual([['2x6 No.2', 4]]);
     expect(sentences.filter((sentence) => sentence.includes('Add a longer length'))).toHaveLength(1);
     expect(sentences.join()).toContain('(the longest of 4)');
+    expect(estimate.lines.some(({ id }) => id === 'lumber-2x6-No.2-2x6-8')).toBe(true);
+  });
+
+  test('a piece that fits a board only before its ends are trimmed does not fit', () => {
+    const { unplanned, estimate } = lacks((raw) => {
+      raw.priceList = raw.priceList.filter(({ id }) => id !== '2x6-12');
+      Object.assign(raw.settings, { cutting: { endTrimIn: 24 } });
+    });
+    // Blanks of 4 ft 8 in. and more against 8 ft less 2 ft off each end; the blocks still fit.
+    expect(unplanned.map(({ marks }) => marks)).toEqual([['A-E01', 'A-E02', 'A-E03', 'A-E04']]);
     expect(estimate.lines.some(({ id }) => id === 'lumber-2x6-No.2-2x6-8')).toBe(true);
   });
 

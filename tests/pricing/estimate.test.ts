@@ -100,6 +100,14 @@ describe('lumber in the estimate', () => {
     ]);
   });
 
+  test('moves to the other use where that takes more', () => {
+    const mostlyBlocks = cutPlanOf('2x6 No.2', [boardOf(1, 'b16', 16, 1340, { 'A-E01': 50, 'A-B01': 90 })]);
+    const moved = estimateOf(jobOf(boards), takeoffOf([extenders, blocks]), [mostlyBlocks]);
+    expect(moved.lines.map(({ takeoffLineId, phase }) => [takeoffLineId, phase])).toEqual([
+      ['blocks', 'Fascia and trim'],
+    ]);
+  });
+
   test('leads back to its boards and its price', () => {
     expect(estimate.lines[0]?.madeOf.map(({ ref }) => ref)).toEqual([
       'line/extenders',
@@ -303,6 +311,31 @@ describe('tax, validity and old prices', () => {
       direct: '207.00',
       'client-tax': '0.00',
     });
+  });
+
+  test('what the takeoff marks as untaxed stays untaxed, whatever the price list says', () => {
+    const untaxed = taxedAndNot.map((line) => ({ ...line, taxable: false }));
+    const money = { taxRule: 'contractor-pays', taxPercent: '7' };
+    const estimate = estimateOf(jobOf(twoSheets(), { money }), takeoffOf(untaxed));
+    expect(amounts(estimate)['materials-tax']).toBe('0.00');
+  });
+
+  test('every step names the steps that it adds up', () => {
+    const money = { taxRule: 'client-pays', taxPercent: '7', roundToUsd: '10' };
+    const { totals } = estimateOf(jobOf(twoSheets(), { money }), takeoffOf(taxedAndNot));
+    const step = amounts(estimateOf(jobOf(twoSheets(), { money }), takeoffOf(taxedAndNot)));
+    const added = (key: EstimateTotal['key']) =>
+      sumUsd(
+        totals
+          .filter((total) =>
+            totals.find((one) => one.key === key)?.madeOf.some(({ ref }) => ref === `total/${total.key}`),
+          )
+          .map(({ amountUsd }) => amountUsd),
+      );
+    expect([added('direct'), added('price'), added('total')]).toEqual([step.direct, step.price, step.total]);
+    expect(totals.find(({ key }) => key === 'materials-tax')?.madeOf.map(({ ref }) => ref)).toEqual([
+      'setting/money.taxRule',
+    ]);
   });
 
   test("a quote is good until the shop's own day, or until the first supplier lets go", () => {

@@ -19,6 +19,7 @@ function walk(job: JobFile, result: JobResult, from: readonly string[]) {
     if (trail.includes(ref)) throw new Error(`a circle: ${[...trail, ref].join(' > ')}`);
     const explanation = explain(ref, job, result);
     if (explanation === undefined) throw new Error(`nothing behind ${ref}, from ${trail.join(' > ')}`);
+    if (explanation.ref !== ref) throw new Error(`${ref} is explained as ${explanation.ref}`);
     trail.push(ref);
     for (const part of explanation.parts) if (part.ref !== undefined) step(part.ref);
     trail.pop();
