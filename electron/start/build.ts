@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
-import type { RolldownWatcher } from 'rolldown';
+import type { Rolldown } from 'vite';
 import { electronBuilds } from './electron-builds.ts';
 import { storeProblem } from '../store/classify.ts';
 import { takeLock, type ShopLock } from '../store/lock.ts';
@@ -88,7 +88,7 @@ export async function watchPage(root: string, rebuilt: () => void): Promise<() =
     configFile: join(root, 'vite.config.ts'),
     logLevel: 'warn',
     build: { watch: {} },
-  })) as RolldownWatcher;
+  })) as Rolldown.RolldownWatcher;
   await new Promise<void>((resolve) => {
     watcher.on('event', (event) => {
       if (event.code !== 'END') return;
