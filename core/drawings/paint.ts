@@ -85,7 +85,7 @@ function clearOf(text: PaintedText, taken: readonly TextBox[]): PaintedText {
     : text.anchor === 'end'
       ? [-Math.cos(angle), -Math.sin(angle)]
       : [Math.cos(angle), Math.sin(angle)];
-  for (let tries = 0; tries < 4; tries += 1) {
+  for (let tries = 0; tries < 9; tries += 1) {
     const moved = {
       ...text,
       x: text.x + direction[0] * step * tries,
