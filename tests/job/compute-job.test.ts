@@ -140,6 +140,13 @@ describe('what stops a job is told with the path of its entry', () => {
     });
   });
 
+  test('lumber of blocks that are not wanted is not asked for', () => {
+    const blocks = (wanted: boolean) => (raw: Raw) =>
+      Object.assign(first(raw.design.eaves), { blocks: { wanted, stock: { section: '9x9' } } });
+    expect(problemOf(blocks(true))).toMatchObject({ code: 'unknown-section', use: 'blocks' });
+    expect(problemOf(blocks(false))).toBeUndefined();
+  });
+
   test('the second eave is named by its own place in survey and design', () => {
     const rafters = [
       { id: 'x', readingIn: 40 },

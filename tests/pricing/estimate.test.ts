@@ -183,6 +183,25 @@ describe('other lines of the estimate', () => {
     expect(line('nails-n1')).toMatchObject({ quantity: '2', costUsd: '10.98' });
   });
 
+  test('weighs out nails without a package in whole pounds, and takes edge in whole rolls', () => {
+    const loose = priceItem({
+      id: 'loose',
+      category: 'nails',
+      unit: 'lb',
+      nail: '16d Common',
+      ...seen('3.10'),
+    });
+    const roll = priceItem({ id: 'roll', category: 'edge', unit: 'roll', lengthIn: 600, ...seen('41') });
+    const bought = estimateOf(
+      jobOf([loose, roll]),
+      takeoffOf(lines.filter(({ id }) => id === 'nails' || id === 'edge')),
+    );
+    expect(bought.lines.map(({ quantity, unit, costUsd }) => [quantity, unit, costUsd])).toEqual([
+      ['7', 'package', '21.70'],
+      ['2', 'roll', '82.00'],
+    ]);
+  });
+
   test('buys whole sheets, whole edge pieces, and planks by the foot or in whole lengths', () => {
     expect(line('sheathing')).toMatchObject({ quantity: '8', costUsd: '211.20' });
     expect(line('edge')).toMatchObject({ quantity: '7', costUsd: '68.95' });
