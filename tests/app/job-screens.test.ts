@@ -51,7 +51,8 @@ test('the caution stands on every section that shows a structural figure', async
   const { page } = watched;
   for (const section of ['Survey', 'Design', 'Takeoff']) {
     await goToSection(page, section);
-    await page.getByText('a licensed engineer decide').first().waitFor();
+    const caution = page.locator('.banner-caution', { hasText: 'a licensed engineer decide' });
+    expect(await caution.first().isVisible()).toBe(true);
   }
   watched.mustBeQuiet();
 });

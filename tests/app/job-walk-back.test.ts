@@ -73,7 +73,7 @@ test('each figure of takeoff, cut plan and estimate opens what it was made of', 
       await page.locator(`.job-main .figure[data-ref="${ref}"]`).first().click();
       const title = page.locator('.walk-title');
       await title.waitFor();
-      expect(await title.innerText(), ref).not.toContain('Not in the figures');
+      expect(`${ref}: ${await title.innerText()}`).not.toContain('Not in the figures');
     }
   }
   watched.mustBeQuiet();

@@ -5,6 +5,8 @@ import { type Computation, computeNext, nothingComputed, type Surroundings } fro
 /** Above this, a computation waits for a pause in the typing. [ms] */
 const noticeableMs = 40;
 const pauseMs = 250;
+/** A half-typed length is no reason to call the figures old: they are called so after this. [ms] */
+const patienceMs = 600;
 
 /**
  * Keeps the figures up with what is typed: at once while that takes no time that a person notices, else at the next
@@ -15,12 +17,17 @@ export function useComputation(documents: Documents, surroundings: Surroundings)
   const tookMs = useRef(0);
   const newest = useRef(computation);
   useEffect(() => {
-    const timer = window.setTimeout(
+    let timer = window.setTimeout(
       () => {
         const startMs = performance.now();
-        newest.current = computeNext(newest.current, documents, surroundings);
+        const next = computeNext(newest.current, documents, surroundings);
         tookMs.current = performance.now() - startMs;
-        setComputation(newest.current);
+        const show = (): void => {
+          newest.current = next;
+          setComputation(next);
+        };
+        if (newest.current.current && !next.current) timer = window.setTimeout(show, patienceMs);
+        else show();
       },
       tookMs.current > noticeableMs ? pauseMs : 0,
     );

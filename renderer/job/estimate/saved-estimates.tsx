@@ -5,6 +5,7 @@ import { Answer } from '../../kit/answer.tsx';
 import { Button } from '../../kit/button.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { allSaved } from '../parts/all-saved.ts';
 import { useJob } from '../job-context.ts';
 
 /** Estimates as they were saved: frozen, numbered, never changed by later prices or readings. */
@@ -12,8 +13,8 @@ export function SavedEstimates() {
   const { jobId, editor, computation } = useJob();
   const saved = useAnswer('estimates.list', { jobId });
   const save = async (): Promise<void> => {
-    editor.flush();
     try {
+      await allSaved(editor);
       const reply = await tell('estimates.save', { jobId });
       if (reply.ok) notify(`Estimate ${reply.value.number} was saved as it stands.`);
       else notify(problemSentence(reply.problem), 'problem');

@@ -12,8 +12,8 @@ import { saveFile } from '../../host/save-file.ts';
 import { Banner } from '../../kit/banner.tsx';
 import { Button } from '../../kit/button.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
-import type { JobEditor } from '../editor/job-editor.ts';
 import { useJob } from '../job-context.ts';
+import { allSaved } from '../parts/all-saved.ts';
 import { NoFigures } from '../parts/no-figures.tsx';
 
 const sheetWords: Readonly<Record<SheetKind, string>> = {
@@ -175,13 +175,4 @@ function paperOf(made: CommandOutput<'paper.make'>): Paper {
     pages: made.pages,
     address: URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' })),
   };
-}
-
-/** Waits until the host holds everything typed, since it makes the sheet from what is saved; at most two seconds. */
-async function allSaved(editor: JobEditor): Promise<void> {
-  for (let turn = 0; turn < 40 && !editor.isSaved(); turn += 1) {
-    editor.flush();
-    // oxlint-disable-next-line no-await-in-loop -- a pause between looks is the point.
-    await new Promise((resolve) => window.setTimeout(resolve, 50));
-  }
 }

@@ -12,7 +12,7 @@ const columns: readonly TableColumn<Piece>[] = [
     title: 'Mark',
     isRowHeader: true,
     sortBy: (piece) => piece.mark,
-    cell: (piece) => piece.mark,
+    cell: (piece) => <span className="no-wrap">{piece.mark}</span>,
   },
   { id: 'use', title: 'Use', sortBy: (piece) => uses[piece.use], cell: (piece) => uses[piece.use] },
   {
@@ -33,7 +33,7 @@ const columns: readonly TableColumn<Piece>[] = [
     title: 'Station',
     align: 'right',
     sortBy: (piece) => piece.stationIn,
-    cell: (piece) => formatLength(piece.stationIn),
+    cell: (piece) => <span className="no-wrap">{formatLength(piece.stationIn)}</span>,
   },
   { id: 'cuts', title: 'Cuts', cell: (piece) => piece.cuts },
 ];
