@@ -29,6 +29,8 @@ const twoEaves = (change: Record<string, unknown>, designs: 'same' | 'turned') =
   raw.design.eaves.push({ ...first(raw.design.eaves), eaveId: 'back' });
   if (designs === 'turned') raw.design.eaves.reverse();
 };
+const oddBlocks = (wanted: boolean) => (raw: Raw) =>
+  Object.assign(first(raw.design.eaves), { blocks: { wanted, stock: { section: '9x9' } } });
 const lacks = (change: (raw: Raw) => void) => {
   const { estimate, unplanned } = soundResult(changed(change));
   return { sentences: estimate.lacks.map(problemSentence), unplanned, estimate };
@@ -141,10 +143,8 @@ describe('what stops a job is told with the path of its entry', () => {
   });
 
   test('lumber of blocks that are not wanted is not asked for', () => {
-    const blocks = (wanted: boolean) => (raw: Raw) =>
-      Object.assign(first(raw.design.eaves), { blocks: { wanted, stock: { section: '9x9' } } });
-    expect(problemOf(blocks(true))).toMatchObject({ code: 'unknown-section', use: 'blocks' });
-    expect(problemOf(blocks(false))).toBeUndefined();
+    expect(problemOf(oddBlocks(true))).toMatchObject({ code: 'unknown-section', use: 'blocks' });
+    expect(problemOf(oddBlocks(false))).toBeUndefined();
   });
 
   test('the second eave is named by its own place in survey and design', () => {
