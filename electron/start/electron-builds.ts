@@ -4,16 +4,21 @@ import type { InlineConfig } from 'vite';
 /**
  * How Electron's own files are bundled. Packages stay outside and are found in node_modules.
  * @param root - the program's own folder.
+ * @param outDir - where they go.
  */
-export function electronBuilds(root: string): readonly InlineConfig[] {
-  const main = bundle(root, ['main.ts', join('paper', 'paper-worker.ts')], 'es', true);
+export function electronBuilds(
+  root: string,
+  outDir: string = join(root, 'dist', 'electron'),
+): readonly InlineConfig[] {
+  const main = bundle(root, outDir, ['main.ts', join('paper', 'paper-worker.ts')], 'es', true);
   // A sandboxed preload script cannot be a module.
-  const preload = bundle(root, ['preload.ts'], 'cjs', false);
+  const preload = bundle(root, outDir, ['preload.ts'], 'cjs', false);
   return [main, preload];
 }
 
 function bundle(
   root: string,
+  outDir: string,
   files: readonly string[],
   format: 'es' | 'cjs',
   emptyOutDir: boolean,
@@ -26,7 +31,7 @@ function bundle(
     build: {
       ssr: true,
       target: 'node24',
-      outDir: join(root, 'dist', 'electron'),
+      outDir,
       emptyOutDir,
       // The page's build copies the public folder; there is nothing to copy here.
       copyPublicDir: false,
