@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import { makeSheet } from '../../core/documents/make-sheet.ts';
+import type { JobFile } from '../../core/job/job-file.ts';
+import { formatUsd } from '../../core/units/money.ts';
+import { cell, centsOf, computed, sampleJob, tableUnder, wordsOf } from './sample.ts';
+
+const job = sampleJob();
+const result = computed(job);
+const quote = makeSheet('quote', job, result);
+
+function quoteOf(change: (job: JobFile) => void) {
+  const changed = sampleJob();
+  change(changed);
+  const outcome = computed(changed);
+  return { sheet: makeSheet('quote', changed, outcome), result: outcome };
+}
+
+describe('the quote', () => {
+  it('adds up by hand: the phases make the total to the cent', () => {
+    const { rows } = tableUnder(quote, 'Price');
+    const total = rows.at(-1);
+    const sum = rows.slice(0, -1).reduce((cents, row) => cents + centsOf(cell(row, 2)), 0);
+    expect(cell(total, 0)).toBe('Total');
+    expect(sum).toBe(centsOf(cell(total, 2)));
+    expect(cell(total, 2)).toBe(formatUsd(result.estimate.totalUsd));
+  });
+
+  it('adds the tax as a line of its own where the client pays it', () => {
+    const { sheet, result: taxed } = quoteOf((changed) => {
+      changed.settings.money.taxRule = 'client-pays';
+      changed.settings.money.taxPercent = '7.25';
+    });
+    const { rows } = tableUnder(sheet, 'Price');
+    const named = (name: string) => rows.find((row) => cell(row, 0) === name);
+    expect(centsOf(cell(named('Price before tax'), 2)) + centsOf(cell(named('Sales tax'), 2))).toBe(
+      centsOf(cell(named('Total'), 2)),
+    );
+    expect(centsOf(cell(named('Sales tax'), 2))).toBeGreaterThan(0);
+    expect(cell(named('Total'), 2)).toBe(formatUsd(taxed.estimate.totalUsd));
+  });
+
+  it('shows the client no cost, wage, hour, markup or margin', () => {
+    expect(wordsOf(quote)).not.toMatch(
+      /\bcosts?\b|overhead|contingency|mark-?up|margin|profit|wage|burden|\bhours?\b|labou?r rate/i,
+    );
+    const shown = new Set(wordsOf(quote).match(/\$[\d,]+\.\d\d/g));
+    const prices = new Set(tableUnder(quote, 'Price').rows.map((row) => cell(row, 2)));
+    expect([...shown].filter((amount) => !prices.has(amount))).toEqual([]);
+    expect(shown).not.toContain(formatUsd(result.estimate.directCostUsd));
+  });
+
+  it('says what is built in plain words, for each eave', () => {
+    const words = wordsOf(quote);
+    for (const eave of result.eaves) {
+      expect(words).toContain(eave.name);
+      expect(words).toContain(`${eave.extenders.length} new rafter tails`);
+    }
+    expect(words).toContain('because both its sides are taken at the wall');
+  });
+
+  it('promises no work that is not priced: without sheathing and drip edge it does not speak of them', () => {
+    const { sheet } = quoteOf((changed) => {
+      for (const eave of changed.design.eaves) {
+        eave.sheathing.kind = 'none';
+        eave.dripEdge = false;
+      }
+    });
+    const scope = sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join(' ');
+    expect(scope).not.toMatch(/sheathing|drip edge/);
+    expect(scope).toMatch(/new fascia/);
+  });
+
+  it('lists what is not in the price, and adds what nobody priced or named', () => {
+    const { sheet } = quoteOf((changed) => {
+      changed.design.exclusions = ['Painting'];
+    });
+    const [list] = sheet.blocks.flatMap((block) => (block.kind === 'list' ? [block.items] : []));
+    expect(list).toContain('Painting');
+    expect(list).toContain('Soffit and vents under the new overhang');
+    expect(list).not.toContain('Painting and priming');
+  });
+
+  it('says until when its price is good, and by whom it is to be signed', () => {
+    expect(wordsOf(quote)).toContain(`["Price good until","${result.estimate.validUntil}"]`);
+    expect(quote.blocks.at(-1)).toEqual({
+      kind: 'signatures',
+      parties: [`For ${job.settings.shopName}`, job.job.customer.name],
+    });
+    expect(quote.shop.licence).toBe(job.settings.licenceNumber);
+  });
+
+  it('names an allowance as a sum that is adjusted', () => {
+    const { sheet } = quoteOf((changed) => {
+      changed.design.extraCosts.push({
+        id: 'rot',
+        description: 'Rotted tails found behind the fascia',
+        phase: 'Framing',
+        kind: 'allowance',
+        quantity: '1',
+        unit: 'lot',
+        unitCostUsd: '300',
+        taxable: false,
+      });
+    });
+    expect(wordsOf(sheet)).toMatch(/allowances: sums set aside.*Rotted tails found behind the fascia: \$/);
+  });
+});
+
+describe('a quote that lacks something', () => {
+  const { sheet, result: lacking } = quoteOf((changed) => {
+    changed.priceList = changed.priceList.filter((item) => item.category !== 'nails');
+  });
+
+  it('says first that it is not complete, and gives no total', () => {
+    expect(lacking.estimate.lacks.length + lacking.takeoff.lacks.length).toBeGreaterThan(0);
+    const [facts, heading] = sheet.blocks;
+    expect(heading).toEqual({ kind: 'heading', text: 'This quote is not complete' });
+    expect(JSON.stringify(facts)).toContain('not complete, see below');
+    expect(JSON.stringify(facts)).not.toContain('$');
+  });
+
+  it('never calls the sum so far a total', () => {
+    const { rows } = tableUnder(sheet, 'Price');
+    expect(rows.map((row) => cell(row, 0))).not.toContain('Total');
+    expect(cell(rows.at(-1), 0)).toBe('Sum so far, not complete');
+  });
+});
