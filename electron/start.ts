@@ -20,7 +20,13 @@ async function start(args: StartArguments): Promise<number> {
   return pickShell(args, {
     display: hasDisplay(process.env, process.platform),
     findElectron: () => findElectron(root),
-    fetchElectron: () => fetchElectron(root, Date.now()),
+    async fetchElectron() {
+      const { program, stop } = await fetchElectron(root, Date.now(), () =>
+        complain('Fetching Electron; this start waits at most 20 seconds for it.'),
+      );
+      process.once('exit', stop);
+      return program;
+    },
     async runElectron(program) {
       await buildElectronIfStale(root);
       return runElectron(program, root, data, Date.now);

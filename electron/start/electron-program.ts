@@ -1,12 +1,12 @@
-import { spawn } from 'node:child_process';
+import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** How long Electron's download may take before the browser is taken instead. [ms] */
-const fetchLimitMs = 20_000;
+/** How long a start waits for Electron's download before the browser is taken instead. [ms] */
+const waitMs = 20_000;
 
-/** A failed download is not tried again for a day, so that each start without a network is quick. [ms] */
-const tryAgainAfterMs = 24 * 60 * 60 * 1000;
+/** After a wait in vain, starts do not wait again for a day, so that each one without a network is quick. [ms] */
+const waitAgainAfterMs = 24 * 60 * 60 * 1000;
 
 /** Finds Electron's program, as its npm package lays it; undefined where the package came without it. */
 export function findElectron(root: string): string | undefined {
@@ -17,37 +17,47 @@ export function findElectron(root: string): string | undefined {
   return existsSync(program) ? program : undefined;
 }
 
+export type Fetching = {
+  /** Electron's program, undefined where it is not here within the wait. */
+  readonly program: string | undefined;
+  /** Ends a download that still goes on; a later start begins it again. */
+  readonly stop: () => void;
+};
+
 /**
- * Fetches Electron by its package's own installer, within the time limit.
- * @param now - the time, to remember a failure by. [ms since 1970]
- * @param limitMs - how long it may take. [ms]
- * @returns its program; undefined where it cannot be had.
+ * Fetches Electron by its package's own installer and waits for it a little. A download that takes longer goes on while
+ * the program runs in a browser, so that a later start finds it.
+ * @param now - the time, to remember a wait in vain by. [ms since 1970]
+ * @param waits - called when it begins to wait.
+ * @param longestMs - how long to wait. [ms]
  */
 export async function fetchElectron(
   root: string,
   now: number,
-  limitMs: number = fetchLimitMs,
-): Promise<string | undefined> {
+  waits: () => void = () => undefined,
+  longestMs: number = waitMs,
+): Promise<Fetching> {
   const installer = join(root, 'node_modules', 'electron', 'install.js');
-  if (!existsSync(installer)) return undefined;
-  const failedBefore = join(root, 'node_modules', '.eavewright-electron-failed');
-  if (existsSync(failedBefore) && now - statSync(failedBefore).mtimeMs < tryAgainAfterMs) return undefined;
-  await runWithin(limitMs, installer, root);
+  if (!existsSync(installer)) return { program: undefined, stop: () => undefined };
+  const waited = join(root, 'node_modules', '.eavewright-waited-for-electron');
+  const waitedLately = existsSync(waited) && now - statSync(waited).mtimeMs < waitAgainAfterMs;
+  const child = spawn(process.execPath, [installer], { cwd: root, stdio: 'ignore' });
+  child.unref();
+  if (!waitedLately) waits();
+  await endOf(child, waitedLately ? 0 : longestMs);
   const program = findElectron(root);
   try {
-    if (program === undefined) writeFileSync(failedBefore, '');
-    else rmSync(failedBefore, { force: true });
+    if (program !== undefined) rmSync(waited, { force: true });
+    else if (!waitedLately) writeFileSync(waited, '');
   } catch {
-    // A folder that cannot be written only means that the next start tries again.
+    // A folder that cannot be written only means that the next start waits again.
   }
-  return program;
+  return { program, stop: () => void child.kill('SIGKILL') };
 }
 
-/** Runs a script of a package and ends it at the limit, whatever it waits for. */
-function runWithin(limitMs: number, script: string, cwd: string): Promise<void> {
+function endOf(child: ChildProcess, longestMs: number): Promise<void> {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, [script], { cwd, stdio: 'ignore' });
-    const limit = setTimeout(() => child.kill('SIGKILL'), limitMs);
+    const limit = setTimeout(resolve, longestMs);
     const done = (): void => {
       clearTimeout(limit);
       resolve();

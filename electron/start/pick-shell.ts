@@ -5,7 +5,7 @@ export type World = {
   /** True where a window can be shown. */
   readonly display: boolean;
   readonly findElectron: () => string | undefined;
-  /** Fetches Electron within a time limit. */
+  /** Fetches Electron and waits for it a little. */
   readonly fetchElectron: () => Promise<string | undefined>;
   readonly runElectron: (program: string) => Promise<number | 'not-started'>;
   /** Serves the program; `because` says why it is not in a window of its own, blank where that was asked for. */
@@ -24,7 +24,7 @@ export async function pickShell(args: StartArguments, world: World): Promise<num
 
   const program = world.findElectron() ?? (await world.fetchElectron());
   if (program === undefined) {
-    return world.serve(open, 'Electron is not here and could not be fetched, so a browser is used.');
+    return world.serve(open, 'Electron is not here, so a browser is used.');
   }
   world.say('Eavewright opens in its own window.');
   const code = await world.runElectron(program);

@@ -54,7 +54,7 @@ test('with Electron here, it opens in its own window and says so', async () => {
 test('without Electron it tries to fetch it, and then opens a browser and says why', async () => {
   expect(await picked({}, {})).toEqual([
     'fetch',
-    'serve, open a browser: Electron is not here and could not be fetched, so a browser is used.',
+    'serve, open a browser: Electron is not here, so a browser is used.',
   ]);
   expect(await picked({ shell: 'electron' }, {})).toEqual(await picked({}, {}));
 });
@@ -97,36 +97,49 @@ function rootWithInstaller(script: string): string {
   return root;
 }
 
-test('a download that hangs is ended at the limit, and not tried again that day', async () => {
+test('a download that hangs is waited for once, and not again that day', async () => {
   const root = rootWithInstaller('setInterval(() => {}, 1000)');
   const now = Date.now();
+  const waits = vi.fn<() => void>();
   const began = performance.now();
-  expect(await fetchElectron(root, now, 300)).toBe(undefined);
+  const first = await fetchElectron(root, now, waits, 300);
+  expect(first.program).toBe(undefined);
   expect(performance.now() - began).toBeLessThan(5000);
   const again = performance.now();
-  expect(await fetchElectron(root, now + 60_000, 20_000)).toBe(undefined);
-  expect(performance.now() - again).toBeLessThan(250);
+  const second = await fetchElectron(root, now + 60_000, waits, 20_000);
+  expect(second.program).toBe(undefined);
+  expect(performance.now() - again).toBeLessThan(2000);
+  expect(waits).toHaveBeenCalledOnce();
+  first.stop();
+  second.stop();
 });
 
-test('a download that succeeds on a later day is used', async () => {
+const laysElectron = `const fs = require('fs'), path = require('path');
+  fs.writeFileSync(path.join(__dirname, 'dist', 'electron'), '');
+  fs.writeFileSync(path.join(__dirname, 'path.txt'), 'electron');`;
+
+test('a download that fails is over at once, and one that succeeds on a later day is used', async () => {
   const root = rootWithInstaller('process.exit(1)');
-  expect(await fetchElectron(root, Date.now())).toBe(undefined);
-  writeFileSync(
-    join(root, 'node_modules', 'electron', 'install.js'),
-    `const fs = require('fs'), path = require('path');
-     fs.writeFileSync(path.join(__dirname, 'dist', 'electron'), '');
-     fs.writeFileSync(path.join(__dirname, 'path.txt'), 'electron');`,
-  );
+  const began = performance.now();
+  expect((await fetchElectron(root, Date.now())).program).toBe(undefined);
+  expect(performance.now() - began).toBeLessThan(10_000);
+  writeFileSync(join(root, 'node_modules', 'electron', 'install.js'), laysElectron);
   const tomorrow = Date.now() + 25 * 60 * 60 * 1000;
   const program = join(root, 'node_modules', 'electron', 'dist', 'electron');
-  expect(await fetchElectron(root, tomorrow)).toBe(program);
+  expect((await fetchElectron(root, tomorrow)).program).toBe(program);
   expect(findElectron(root)).toBe(program);
+});
+
+test('a download longer than the wait goes on, and a later start finds it', async () => {
+  const root = rootWithInstaller(`setTimeout(() => { ${laysElectron} }, 500)`);
+  expect((await fetchElectron(root, Date.now(), undefined, 0)).program).toBe(undefined);
+  await expect.poll(() => findElectron(root), { timeout: 10_000 }).toBeDefined();
 });
 
 test('without the package there is no Electron to fetch', async () => {
   const root = temporaryFolder();
   expect(findElectron(root)).toBe(undefined);
-  expect(await fetchElectron(root, 0)).toBe(undefined);
+  expect((await fetchElectron(root, 0)).program).toBe(undefined);
 });
 
 test.each([
