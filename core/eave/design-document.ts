@@ -19,7 +19,7 @@ export type Phase = (typeof phases)[number];
 
 /** Lumber by trade section and grade, as the price list names it. */
 export const stockSchema = z.strictObject({
-  section: z.string().min(3).max(12),
+  section: z.string().trim().toLowerCase().min(3).max(12),
   grade: z.string().max(60).default(''),
 });
 export type Stock = z.infer<typeof stockSchema>;

@@ -7,6 +7,7 @@ import { longestUsableIn } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { takeOff } from '../takeoff/take-off.ts';
+import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
@@ -35,7 +36,7 @@ export function computeJob(input: JobInput): Result<JobResult, Problem> {
     cutPlans,
     unplanned,
     estimate: estimate.value,
-    findings: eaves.flatMap(({ findings }) => findings),
+    findings: [...eaves.flatMap(({ findings }) => findings), ...uncountedSoffits(input, eaves)],
   });
 }
 

@@ -111,7 +111,8 @@ export type Finding = {
     | 'tail-short'
     | 'wide-gap'
     | 'bay-too-narrow'
-    | 'unplaced';
+    | 'unplaced'
+    | 'soffit-not-counted';
   readonly text: string;
   /** Advisory structural results carry the caution wherever shown. */
   readonly structural: boolean;

@@ -102,7 +102,10 @@ function plankLine(group: readonly [Planked, ...Planked[]], input: JobInput): Ta
   };
 }
 
-function stripParts({ layout, survey }: CoveredEave, strip: Panelled['cover']['strip']): readonly TracePart[] {
+function stripParts(
+  { layout, survey }: CoveredEave,
+  strip: Panelled['cover']['strip'],
+): readonly TracePart[] {
   const label = eaveLabel(layout);
   const { eaveId } = layout;
   return [

@@ -48,7 +48,10 @@ export function nailUses(eave: CoveredEave, fastening: Fastening): readonly Nail
 }
 
 function sisterJoints({ layout }: CoveredEave, { sister }: Fastening): NailUse {
-  const groups = new Map<string, { count: number; raised: boolean; rafterIds: string[]; numbers: number[] }>();
+  const groups = new Map<
+    string,
+    { count: number; raised: boolean; rafterIds: string[]; numbers: number[] }
+  >();
   for (const { section, rafterId, rafterNumber } of layout.extenders) {
     const count = staggeredNails(section.backspanIn, sister).length;
     const raised = patternNails(section.backspanIn, sister).length < count;
@@ -58,7 +61,9 @@ function sisterJoints({ layout }: CoveredEave, { sister }: Fastening): NailUse {
     group.numbers.push(rafterNumber);
     groups.set(key, group);
   }
-  const mostFirst = [...groups.values()].sort((a, b) => b.count - a.count || Number(a.raised) - Number(b.raised));
+  const mostFirst = [...groups.values()].sort(
+    (a, b) => b.count - a.count || Number(a.raised) - Number(b.raised),
+  );
   return {
     nail: sister.nail,
     use: 'extender',

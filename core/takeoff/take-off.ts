@@ -49,7 +49,6 @@ export function takeOff(input: JobInput, eaves: readonly EaveLayout[]): Takeoff 
       ...eaves.flatMap((eave) => uncountedEave(input, eave)),
       ...cover.lacks,
       ...nails.lacks,
-      ...soffitLacks(input, eaves),
       ...(Number(input.settings.labour.wageUsdPerHour) === 0 && labour.length > 0
         ? [{ code: 'no-wage', field: 'settings.labour.wageUsdPerHour' } as const]
         : []),
@@ -74,25 +73,4 @@ function uncountedEave(input: JobInput, layout: EaveLayout): readonly Problem[] 
       field: `design.eaves.${index}.pins`,
     },
   ];
-}
-
-/** A closed soffit is designed but not counted yet: it has to be entered as a cost, or excluded in words. */
-function soffitLacks(input: JobInput, eaves: readonly EaveLayout[]): readonly Problem[] {
-  const entered = input.design.extraCosts.some((extra) => extra.phase === 'Soffit');
-  const excluded = input.design.exclusions.some((exclusion) => /soffit/i.test(exclusion));
-  if (entered || excluded) return [];
-  return eaves.flatMap((layout): readonly Problem[] => {
-    const index = input.design.eaves.findIndex((design) => design.eaveId === layout.eaveId);
-    const design = input.design.eaves[index];
-    if (design === undefined || design.soffit.kind === 'open') return [];
-    return [
-      {
-        code: 'entry-invalid',
-        what: `Soffit of ${eaveLabel(layout)} (${layout.name})`,
-        detail:
-          'its material and labour are not counted. Enter them as a cost in the phase Soffit, name the soffit in the exclusions, or leave the eave open.',
-        field: `design.eaves.${index}.soffit.kind`,
-      },
-    ];
-  });
 }

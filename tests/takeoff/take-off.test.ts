@@ -4,6 +4,7 @@ import { phases } from '../../core/eave/design-document.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { layOut, lineOf, smallJob, smallTakeoff } from './small-job.ts';
 import { takeOff } from '../../core/takeoff/take-off.ts';
+import { uncountedSoffits } from '../../core/takeoff/uncounted-soffit.ts';
 
 const fasciaNailsFor = (section: string) =>
   lineOf(
@@ -115,14 +116,14 @@ describe('takeoff', () => {
     expect(Number(lineOf(takeoff, 'sheathing-panels').quantity)).toBeGreaterThan(10);
   });
 
-  test('a closed soffit is named until it is entered as a cost or excluded', () => {
+  test('a closed soffit is said to be uncounted until it is entered as a cost or excluded', () => {
     const closed = { eaveDesign: { soffit: { kind: 'level' } } };
-    const soffitLacks = (design: object) =>
-      smallTakeoff({ ...closed, design })
-        .lacks.map(problemSentence)
-        .filter((sentence) => sentence.startsWith('Soffit'));
-    expect(soffitLacks({})).toHaveLength(1);
-    expect(soffitLacks({ exclusions: ['Soffit panels by others'] })).toEqual([]);
+    const soffitFindings = (design: object) => {
+      const job = smallJob({ ...closed, design });
+      return uncountedSoffits(job, layOut(job)).map(({ topic }) => topic);
+    };
+    expect(soffitFindings({})).toEqual(['soffit-not-counted']);
+    expect(soffitFindings({ exclusions: ['Soffit panels by others'] })).toEqual([]);
     const soffitCost = {
       id: 'soffit',
       description: 'Soffit panels, set',
@@ -132,7 +133,7 @@ describe('takeoff', () => {
       unit: 'LF',
       unitCostUsd: '12',
     };
-    expect(soffitLacks({ extraCosts: [soffitCost] })).toEqual([]);
+    expect(soffitFindings({ extraCosts: [soffitCost] })).toEqual([]);
   });
 
   test('without a wage the takeoff says that labour counts as nothing', () => {
