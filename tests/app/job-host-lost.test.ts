@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
 import { allSaved, entryAt, openSample, typeEntry } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
@@ -11,6 +11,8 @@ let browser: Browser;
 beforeAll(async () => {
   [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
 });
+
+vi.setConfig({ testTimeout: 120_000 });
 
 afterAll(async () => {
   await browser?.close();

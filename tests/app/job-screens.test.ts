@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
 import { goToSection, openSample } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
@@ -14,6 +14,8 @@ beforeAll(async () => {
   watched = await openPage(browser, program.address);
   await openSample(watched.page);
 });
+
+vi.setConfig({ testTimeout: 120_000 });
 
 afterAll(async () => {
   await browser?.close();

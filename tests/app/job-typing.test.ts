@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
 import {
   allSaved,
@@ -22,6 +22,8 @@ beforeAll(async () => {
   [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
   watched = await openPage(browser, program.address);
 });
+
+vi.setConfig({ testTimeout: 120_000 });
 
 afterAll(async () => {
   await browser?.close();

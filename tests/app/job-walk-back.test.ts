@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
 import { goToSection, openSample } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
@@ -14,6 +14,8 @@ beforeAll(async () => {
   watched = await openPage(browser, program.address);
   await openSample(watched.page);
 });
+
+vi.setConfig({ testTimeout: 120_000 });
 
 afterAll(async () => {
   await browser?.close();
@@ -36,25 +38,43 @@ test('the total is walked back, step by step and by keyboard alone, to a tape re
   await walk.waitFor();
   await takePictures(page, 'job-walk-total');
   expect(await accessFaults(page)).toEqual([]);
-  await page.keyboard.press('Escape');
-  expect(await walk.count()).toBe(0);
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-ref'))).toBe('total/total');
-
-  await goToSection(page, 'Takeoff');
-  await page.locator('.figure[data-ref="piece/A-E05"]').click();
-  await stepTo(page, 'section/');
-  await stepTo(page, 'station/');
-  await stepTo(page, 'reading/');
-  expect(await walk.getByRole('heading').innerText()).toMatch(/^Tape reading at rafter 5/);
-  expect(await walk.locator('.walk-value').innerText()).toBe(`6' 10-3/8"`);
-  // The way here stands above, and leads back up.
-  expect(await walk.getByRole('listitem').count()).toBe(3);
-  await takePictures(page, 'job-walk-reading');
-  expect(await accessFaults(page)).toEqual([]);
-  await walk.getByRole('button', { name: 'Go to entry' }).click();
+  const steps = [
+    'total/price',
+    'total/direct',
+    'total/labour',
+    'cost/labour-survey-rafters',
+    'line/labour-survey-rafters',
+    'eave/south/rafters',
+    'reading/south/s1',
+  ];
+  for (const ref of steps) await stepTo(page, ref);
+  expect(await walk.getByRole('heading').innerText()).toMatch(/^Tape reading at rafter 1/);
+  expect(await walk.locator('.walk-value').innerText()).toBe('7/8"');
+  // The way here stands above, one line a step.
+  expect(await walk.getByRole('listitem').count()).toBe(steps.length);
+  await walk.getByRole('button', { name: 'Go to entry' }).focus();
+  await page.keyboard.press('Enter');
   await expect
     .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')))
-    .toBe('survey.eaves.0.rafters.4.readingIn');
+    .toBe('survey.eaves.0.rafters.0.readingIn');
+  watched.mustBeQuiet();
+});
+
+test('a piece is walked back over its section and station, and the way back up is open', async () => {
+  const { page } = watched;
+  await goToSection(page, 'Takeoff');
+  await page.locator('.job-main .figure[data-ref="piece/A-E05"]').click();
+  const walk = page.getByRole('complementary', { name: 'Where the figure comes from' });
+  for (const ref of ['section/', 'station/', 'reading/']) await stepTo(page, ref);
+  expect(await walk.locator('.walk-value').innerText()).toBe(`6' 10-3/8"`);
+  await takePictures(page, 'job-walk-reading');
+  expect(await accessFaults(page)).toEqual([]);
+  await walk.getByRole('listitem').first().getByRole('button').click();
+  expect(await walk.getByRole('heading').innerText()).toContain('A-E05');
+  expect(await walk.getByRole('listitem').count()).toBe(0);
+  await page.keyboard.press('Escape');
+  expect(await walk.count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('data-ref'))).toBe('piece/A-E05');
   watched.mustBeQuiet();
 });
 

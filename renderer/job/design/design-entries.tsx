@@ -12,8 +12,8 @@ const measured = [
   { id: 'along-slope', label: 'Along the slope' },
 ] as const;
 const measuredTo = [
-  { id: 'framing', label: 'To the tail (framing)' },
-  { id: 'fascia-face', label: 'To the fascia’s outer face' },
+  { id: 'framing', label: 'Tail (framing)' },
+  { id: 'fascia-face', label: 'Fascia’s face' },
 ] as const;
 const tailCuts = [
   { id: 'plumb', label: 'Plumb' },
@@ -24,9 +24,9 @@ const sides = [
   { id: 'right', label: 'Right of the rafter' },
 ] as const;
 const fasciaLines = [
-  { id: 'parallel', label: 'Level with the plate' },
+  { id: 'parallel', label: 'Level with plate' },
   { id: 'best-fit', label: 'Straight, best fit' },
-  { id: 'as-found', label: 'As found: each tail follows its rafter' },
+  { id: 'as-found', label: 'As found' },
 ] as const;
 const soffits = [
   { id: 'level', label: 'Level' },
@@ -55,7 +55,7 @@ export function DesignEntries({ index }: { readonly index: number }) {
         <div className="entries entries-2">
           <JobEntry path={at('overhangIn')} label="Overhang" />
           <JobChoice path={at('overhangMeasured')} label="Measured" choices={measured} />
-          <JobChoice path={at('overhangTo')} label="From the wall framing" choices={measuredTo} />
+          <JobChoice path={at('overhangTo')} label="Measured to" choices={measuredTo} />
           <JobChoice path={at('tailCut')} label="Tail cut" choices={tailCuts} />
           <JobChoice path={at('fasciaLine')} label="Fascia line" choices={fasciaLines} />
         </div>
