@@ -71,10 +71,23 @@ function incompleteBlocks(count: number): readonly Block[] {
 }
 
 function sectionBlocks(input: JobInput, result: JobResult): readonly Block[] {
-  return eavesWithParts(input, result.eaves).flatMap((parts): readonly Block[] => {
+  const drawings = eavesWithParts(input, result.eaves).flatMap((parts): readonly Block[] => {
     const drawing = sectionOf(parts, 'client');
     return drawing === undefined ? [] : [{ kind: 'drawing', drawing, heightShare: 0.34 }];
   });
+  if (drawings.length === 0) return [];
+  const levelSoffit = input.design.eaves.some((eave) => eave.soffit.kind === 'level');
+  const soffit = levelSoffit
+    ? ', and how far the underside of a level soffit lies below the wall plate. The soffit is drawn where it would go; whether it is in the price is said below'
+    : '';
+  return [
+    ...drawings,
+    {
+      kind: 'paragraph',
+      small: true,
+      text: `Outside is to the right; shaded is new. The figures are the overhang, measured level${soffit}.`,
+    },
+  ];
 }
 
 function priceTable(result: JobResult, incomplete: boolean): Block {

@@ -83,18 +83,18 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
       },
       {
         kind: 'text',
-        at: [at + piece / 2, middleY + 0.6],
+        at: [at + piece / 2, middleY + 0.4],
         text: item.mark,
         anchor: 'middle',
-        sizePt: piece < 18 ? 5.5 : 7,
+        sizePt: piece < 9 ? 5.5 : piece < 18 ? 7 : 9,
         bold: true,
       },
       {
         kind: 'text',
-        at: [at + piece / 2, bottomY + 1.3],
+        at: [at + piece / 2, bottomY + 1.2],
         text: formatLength(piece),
         anchor: 'middle',
-        sizePt: piece < 18 ? 5 : 6.5,
+        sizePt: piece < 9 ? 5 : piece < 18 ? 6.5 : 8,
       },
     );
     at += piece + options.kerfIn;

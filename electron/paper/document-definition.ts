@@ -45,18 +45,23 @@ function makeContent(blocks: readonly Block[], paperSize: PaperSize): Content[] 
     if (block.kind === 'heading' && next?.kind === 'table') {
       content.push(makeTable(block.text, next.columns, next.rows, contentWidthPt(paperSize)));
       index += 1;
-    } else if (
-      (block.kind === 'heading' && next !== undefined && staysWhole(next)) ||
-      (block.kind === 'caution' && next?.kind === 'signatures')
-    ) {
-      const together = [makeBlock(block, next, paperSize), makeBlock(next, blocks[index + 2], paperSize)];
-      content.push({ unbreakable: true, stack: together });
-      index += 1;
     } else {
-      content.push(makeBlock(block, next, paperSize));
+      const count = keptTogether(blocks.slice(index, index + 3));
+      const together = blocks
+        .slice(index, index + count)
+        .map((kept, step) => makeBlock(kept, blocks[index + step + 1], paperSize));
+      content.push(count === 1 ? (together[0] ?? '') : { unbreakable: true, stack: together });
+      index += count - 1;
     }
   }
   return content;
+}
+
+/** How many of these blocks, from the first, must stand on one page. */
+function keptTogether([first, second, third]: readonly Block[]): 1 | 2 | 3 {
+  if (first?.kind === 'caution') return second?.kind === 'signatures' ? 2 : 1;
+  if (first?.kind !== 'heading' || second === undefined || !staysWhole(second)) return 1;
+  return second.kind === 'paragraph' && third?.kind === 'drawing' ? 3 : 2;
 }
 
 /** Short enough to be kept on one page with its heading. */
