@@ -1,8 +1,9 @@
 import { drawFasciaLine } from '../drawings/draw-fascia-line.ts';
 import { drawPlan } from '../drawings/draw-plan.ts';
 import { drawPlateDetail } from '../drawings/draw-plate-detail.ts';
-import { drawSection, type SectionReader } from '../drawings/draw-section.ts';
+import { drawSection } from '../drawings/draw-section.ts';
 import type { Drawing } from '../drawings/drawing.ts';
+import type { SectionReader } from '../drawings/section-notes.ts';
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout, Extender } from '../layout/layout-types.ts';

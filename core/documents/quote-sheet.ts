@@ -65,7 +65,7 @@ function incompleteBlocks(count: number): readonly Block[] {
     { kind: 'heading', text: 'This quote is not complete' },
     {
       kind: 'paragraph',
-      text: `${count === 1 ? 'One thing' : `${count} things`} that the job needs ${count === 1 ? 'has' : 'have'} no price yet. The sum below leaves ${count === 1 ? 'it' : 'them'} out and is not the price of the job. Do not sign this paper.`,
+      text: `${count === 1 ? 'One thing' : `${count} things`} that the job needs ${count === 1 ? 'is' : 'are'} not priced yet. The sum below leaves ${count === 1 ? 'it' : 'them'} out and is not the price of the job. Do not sign this paper.`,
     },
   ];
 }
@@ -96,7 +96,9 @@ function priceTable(result: JobResult, incomplete: boolean): Block {
   const byPhase = phases.flatMap((phase): readonly Row[] => {
     const lines = estimate.lines.filter((line) => line.phase === phase);
     if (lines.length === 0) return [];
-    return [{ cells: [phase, wording(lines), formatUsd(sumUsd(lines.map((line) => line.priceUsd)))] }];
+    const price = sumUsd(lines.map((line) => line.priceUsd));
+    const shown = incomplete && Number(price) === 0 ? 'no price yet' : formatUsd(price);
+    return [{ cells: [phase, wording(lines), shown] }];
   });
   const tax = total('client-tax');
   const taxRows: readonly Row[] =

@@ -1,6 +1,7 @@
 import type { Stock } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
+import type { Unplaced } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
 
@@ -12,35 +13,59 @@ export function scopeParagraphs(input: JobInput, result: JobResult): readonly st
 function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string {
   const counted = new Set(result.takeoff.lines.map((line) => line.kind));
   const tails = layout.extenders.length;
-  const blocks = layout.bays.filter((bay) => bay.block === 'block').length;
-  const sentences = [
-    `${layout.name}, ${formatLength(layout.wallLengthIn)} long: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} fastened beside the old rafters, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level.`,
-    lineSentence(layout.fasciaLine.mode),
-  ];
-  for (const missing of layout.unplaced) {
-    sentences.push(
-      missing.reason === 'pinned-none'
-        ? `Rafter ${missing.rafterNumber}, ${formatLength(missing.stationIn)} from the left, gets no new tail.`
-        : `Rafter ${missing.rafterNumber}, ${formatLength(missing.stationIn)} from the left, gets no new tail, because both its sides are taken at the wall.`,
-    );
-  }
+  const blocks = result.takeoff.pieces.filter(
+    (piece) => piece.use === 'block' && piece.eaveId === layout.eaveId,
+  ).length;
+  const wall = `${layout.name}, ${formatLength(layout.wallLengthIn)} long`;
+  const sentences =
+    tails === 0
+      ? [`${wall}: no rafter gets a new tail, so the eave is not extended.`]
+      : [
+          `${wall}: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} fastened beside the old rafters, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level.`,
+          lineSentence(layout.fasciaLine.mode),
+          ...unplacedSentences(layout.unplaced),
+        ];
   if (blocks > 0) {
     sentences.push(
-      `${blocks} ${blocks === 1 ? 'block' : 'blocks'} of ${stockName(design.blocks.stock)} lumber close the bays between the rafters at the wall.`,
+      `${blocks} ${blocks === 1 ? 'block' : 'blocks'} of ${stockName(design.blocks.stock)} lumber ${blocks === 1 ? 'closes' : 'close'} the bays between the rafters at the wall.`,
     );
   }
-  sentences.push(
-    `A new fascia of ${stockName(design.fascia.stock)} runs ${formatLength(layout.fasciaLengthIn)}.`,
-  );
-  if (design.sheathing.kind !== 'none' && (counted.has('sheet') || counted.has('plank'))) {
+  if (layout.fascia.length > 0) {
+    sentences.push(
+      `A new fascia of ${stockName(design.fascia.stock)} runs ${formatLength(layout.fasciaLengthIn)}.`,
+    );
+  }
+  if (tails > 0 && design.sheathing.kind !== 'none' && (counted.has('sheet') || counted.has('plank'))) {
     sentences.push(
       design.sheathing.kind === 'panels'
         ? 'New roof sheathing panels cover the overhang.'
         : 'New roof planks cover the overhang.',
     );
   }
-  if (design.dripEdge && counted.has('edge')) sentences.push('A metal drip edge finishes the roof edge.');
+  if (tails > 0 && design.dripEdge && counted.has('edge')) {
+    sentences.push('A metal drip edge finishes the roof edge.');
+  }
   return sentences.join(' ');
+}
+
+/** One sentence a reason, with the rafters' numbers and stations in it. */
+function unplacedSentences(unplaced: readonly Unplaced[]): readonly string[] {
+  const reasons = [
+    ['no-side-free', ', because both sides are taken at the wall'],
+    ['pinned-none', ''],
+  ] as const;
+  return reasons.flatMap(([reason, because]) => {
+    const rafters = unplaced.filter((missing) => missing.reason === reason);
+    if (rafters.length === 0) return [];
+    const named = rafters.map(
+      (missing) => `${missing.rafterNumber} (${formatLength(missing.stationIn)} from the left)`,
+    );
+    return [
+      rafters.length === 1
+        ? `Rafter ${named[0] ?? ''} gets no new tail${because}.`
+        : `Rafters ${named.join(', ')} get no new tail${because}.`,
+    ];
+  });
 }
 
 function lineSentence(mode: 'as-found' | 'parallel' | 'best-fit'): string {

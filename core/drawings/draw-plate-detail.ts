@@ -69,7 +69,7 @@ export function drawPlateDetail(
   if (section.slopeAngleDeg > 0) {
     shapes.push({
       kind: 'text',
-      at: [box.minX + 0.6, geometry.top(box.minX + 0.6) - 0.9],
+      at: [box.minX + 0.5, geometry.top(box.minX + 0.5) - section.plumbDepthIn * 0.35],
       text: `${section.slopeAngleDeg.toFixed(1)} deg`,
       anchor: 'start',
       sizePt: 8,

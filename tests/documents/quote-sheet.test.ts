@@ -55,7 +55,7 @@ describe('the quote', () => {
       expect(words).toContain(eave.name);
       expect(words).toContain(`${eave.extenders.length} new rafter tails`);
     }
-    expect(words).toContain('because both its sides are taken at the wall');
+    expect(words).toContain('because both sides are taken at the wall');
   });
 
   it('promises no work that is not priced: without sheathing and drip edge it does not speak of them', () => {
@@ -68,6 +68,18 @@ describe('the quote', () => {
     const scope = sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join(' ');
     expect(scope).not.toMatch(/sheathing|drip edge/);
     expect(scope).toMatch(/new fascia/);
+  });
+
+  it('does not speak of tails and blocks at an eave where no rafter gets one', () => {
+    const { sheet } = quoteOf((changed) => {
+      for (const [index, eave] of changed.design.eaves.entries()) {
+        const rafters = changed.survey.eaves[index]?.rafters ?? [];
+        eave.pins = rafters.map((rafter) => ({ rafterId: rafter.id, side: 'none' as const }));
+      }
+    });
+    const scope = sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join(' ');
+    expect(scope).toContain('no rafter gets a new tail, so the eave is not extended.');
+    expect(scope).not.toMatch(/fascia of|overhang\.|blocks of/);
   });
 
   it('lists what is not in the price, and adds what nobody priced or named', () => {
