@@ -47,8 +47,8 @@ export function DrawingView(props: {
       widthPx === 0 ? null : step === null ? fitDrawing(drawing, widthPx, heightPx) : atStep(drawing, step),
     [drawing, widthPx, heightPx, step],
   );
-  const larger = () => setStep(Math.max(0, (shown?.step ?? 1) - 1));
-  const smaller = () => setStep(Math.min(standardScales.length - 1, (shown?.step ?? 0) + 1));
+  const larger = () => setStep(Math.max(0, Math.ceil(shown?.step ?? 1) - 1));
+  const smaller = () => setStep(Math.min(standardScales.length - 1, Math.floor(shown?.step ?? 0) + 1));
   const fit = () => setStep(null);
   const drag = useDrag(view);
 

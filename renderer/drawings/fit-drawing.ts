@@ -10,12 +10,16 @@ export const screenPxPerPt = 96 / 72;
 export type OnScreen = {
   readonly painted: Painted;
   readonly scaleText: string;
-  /** Place in the standard scales, largest first; past their end where the drawing is too large for all. */
+  /** Place in the standard scales, largest first; a half is between two of them. */
   readonly step: number;
 };
 
+/** Between two standard scales a screen takes what fills its room, found by halving this often. */
+const halvings = 7;
+
 /**
- * Paints a drawing at the largest standard scale that fits its room; a very long eave at what fits, said to be so.
+ * Paints a drawing as large as its room takes: a screen needs no standard scale, so that none of the room is lost; the
+ * scale is stated all the same. A drawing too large for the smallest standard scale is painted at that.
  * @param drawing - the drawing. [in]
  * @param widthPx - room. [px]
  * @param heightPx - room. [px]
@@ -28,9 +32,37 @@ export function fitDrawing(drawing: Drawing, widthPx: number, heightPx: number):
     // Text only adds to the size, so a bare drawing that is too large need not be painted.
     if (wide * pxPerInch > widthPx || high * pxPerInch > heightPx) continue;
     const onScreen = atStep(drawing, step);
-    if (onScreen.painted.widthPx <= widthPx && onScreen.painted.heightPx <= heightPx) return onScreen;
+    if (fits(onScreen.painted, widthPx, heightPx)) return between(drawing, onScreen, widthPx, heightPx);
   }
   return atStep(drawing, standardScales.length - 1);
+}
+
+/** The largest painting that fits, from a standard scale that does up to the next, which does not. */
+function between(drawing: Drawing, standard: OnScreen, widthPx: number, heightPx: number): OnScreen {
+  if (standard.step === 0) return standard;
+  let best = standard;
+  let low = pxPerInchAt(standard.step);
+  let high = pxPerInchAt(standard.step - 1);
+  for (let halving = 0; halving < halvings; halving += 1) {
+    const middle = (low + high) / 2;
+    const painted = paint(drawing, middle, { pxPerPt: screenPxPerPt });
+    if (fits(painted, widthPx, heightPx)) {
+      low = middle;
+      const ratio = (72 * screenPxPerPt) / middle;
+      best = {
+        painted,
+        scaleText: `Scale 1 : ${ratio.toFixed(ratio < 10 ? 1 : 0)}`,
+        step: standard.step - 0.5,
+      };
+    } else {
+      high = middle;
+    }
+  }
+  return best;
+}
+
+function fits(painted: Painted, widthPx: number, heightPx: number): boolean {
+  return painted.widthPx <= widthPx && painted.heightPx <= heightPx;
 }
 
 /** Paints a drawing at one of the standard scales, by its place; places beyond either end give the end. */

@@ -8,7 +8,7 @@ import { RafterGrid } from './rafter-grid.tsx';
 
 /** The plan takes a strip of the window and leaves the rest to the readings. [px] */
 function planHeight(): number {
-  return Math.round(Math.min(330, Math.max(200, window.innerHeight * 0.27)));
+  return Math.round(Math.min(400, Math.max(230, window.innerHeight * 0.31)));
 }
 
 /** The survey: the house, and each eave as it was measured, with its plan drawn as one types. */
