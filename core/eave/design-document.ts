@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { decimalField, lengthField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
+import { decisionSchema, notchRuleSchema, structureSchema } from './structure.ts';
 
 /** The phases a job's lines are grouped by, in the order of the work. */
 export const phases = [
@@ -77,6 +78,8 @@ export const eaveDesignSchema = z.strictObject({
     })
     .prefault({}),
   dripEdge: z.boolean().default(true),
+  /** What the checks need to know of the lumber, panels and vents. */
+  structure: structureSchema.prefault({}),
 });
 export type EaveDesign = z.infer<typeof eaveDesignSchema>;
 
@@ -99,6 +102,10 @@ export const designSchema = z.strictObject({
   extraCosts: z.array(extraCostSchema).max(500).default([]),
   exclusions: z.array(z.string().min(1).max(300)).max(100).default([]),
   scopeNote: z.string().max(5000).default(''),
+  /** Which notch rule the person holds the notch over the plate to; null where he has not picked one. */
+  notchRule: notchRuleSchema.nullable().default(null),
+  /** What an engineer or official decided against a check; printed, and hides no figure. */
+  decisions: z.array(decisionSchema).max(500).default([]),
 });
 /** What is to be built. A versioned document. */
 export type Design = z.infer<typeof designSchema>;

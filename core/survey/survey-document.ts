@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { lengthField, pitchField } from './fields.ts';
+import { siteSchema, speciesSchema } from './site.ts';
 
 /** Which reference a station reading is taken to on each rafter, seen from station 0. */
 export const readingToSchema = z.enum(['centre', 'near-face', 'far-face']);
@@ -65,6 +66,23 @@ export const eaveSurveySchema = z.strictObject({
   deckStaysOn: z.boolean().default(true),
   /** True where old blocks stand between the rafters at the plate. */
   hasOldBlocks: z.boolean().default(false),
+  /** Level span of the old rafter, from the plate to the ridge or to the purlin it rests on. [in] */
+  rafterSpanIn: lengthField({ least: 12, most: 1200 }).nullable().default(null),
+  /** Species group of the old rafters and plates, where it is known. */
+  oldSpecies: speciesSchema.nullable().default(null),
+  /** Level, from the wall's framing face to the lot line it faces. [in] */
+  lotLineIn: lengthField({ least: 0, most: 12000 }).nullable().default(null),
+  /** How far a gutter stands out from the fascia; 0 where there is none. [in] */
+  gutterWidthIn: lengthField({ least: 0, most: 12 }).default(0),
+  /** Least height of the power drop above the new roof edge. [in] */
+  serviceDropAboveRoofIn: lengthField({ least: 0, most: 600 }).nullable().default(null),
+  /** True where the drop comes to a mast through the overhang: no more than 6 ft of wire over no more than 4 ft of it. */
+  serviceDropToMast: z.boolean().default(false),
+  /** From the wall's framing face to the inside face of the wall. [in] Common practice, no source: stud and plaster. */
+  wallThicknessIn: lengthField({ least: 1, most: 36 }).default(4.5),
+  /** Depths of painted boards that the work disturbs along the eave; 0 where there is none. [in] */
+  paintedFasciaDepthIn: lengthField({ least: 0, most: 36 }).nullable().default(null),
+  paintedFriezeDepthIn: lengthField({ least: 0, most: 36 }).nullable().default(null),
 });
 export type EaveSurvey = z.infer<typeof eaveSurveySchema>;
 
@@ -74,6 +92,8 @@ export const surveySchema = z.strictObject({
   storeys: z.int().min(1).max(4).default(1),
   access: z.enum(['easy', 'ordinary', 'hard']).default('ordinary'),
   notes: z.string().max(20000).default(''),
+  /** What the place brings: snow, wind, roofing, attic. */
+  site: siteSchema.prefault({}),
   eaves: z.array(eaveSurveySchema).max(40),
 });
 /** What was measured on the old house. A versioned document. */

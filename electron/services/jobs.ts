@@ -1,4 +1,6 @@
+import { designSchema } from '../../core/eave/design-document.ts';
 import { fail, ok } from '../../core/result.ts';
+import { surveySchema } from '../../core/survey/survey-document.ts';
 import type { Handlers, ReadInput } from '../handlers.ts';
 import { canonicalJson } from '../store/canonical-json.ts';
 import { listCustomers, noCustomer } from '../store/customers.ts';
@@ -74,8 +76,8 @@ export function jobHandlers(context: Context): Pick<Handlers, JobCommands> {
 }
 
 const blankDocuments: Documents = {
-  survey: { version: 1, yearBuilt: null, storeys: 1, access: 'ordinary', notes: '', eaves: [] },
-  design: { version: 1, eaves: [], extraCosts: [], exclusions: [], scopeNote: '' },
+  survey: surveySchema.parse({ version: 1, eaves: [] }),
+  design: designSchema.parse({ version: 1, eaves: [] }),
   drafts: {},
 };
 
