@@ -49,5 +49,7 @@ export const decisionSchema = z.strictObject({
   who: z.string().min(1).max(120),
   date: z.string().refine(isCivilDate, 'Write a day of the calendar, like 2026-04-30.'),
   note: z.string().max(2000).default(''),
+  /** What the check said when it was decided, so that a figure that has moved since is told. */
+  figure: z.string().max(300).default(''),
 });
 export type Decision = z.infer<typeof decisionSchema>;

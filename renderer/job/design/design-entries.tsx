@@ -6,6 +6,7 @@ import { useJob } from '../job-context.ts';
 import { JobChoice, JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { StockChoice } from './stock-choice.tsx';
+import { StructureEntries } from './structure-entries.tsx';
 
 const measured = [
   { id: 'level', label: 'Level' },
@@ -68,6 +69,7 @@ export function DesignEntries({ index }: { readonly index: number }) {
           <JobEntry path={at('trimAllowanceIn')} label="Long by, to trim" />
         </div>
       </Panel>
+      <StructureEntries index={index} />
       <Panel title="Fascia">
         <div className="entries entries-2">
           <StockChoice path={at('fascia.stock')} label="Lumber" />

@@ -54,7 +54,12 @@ export function removeEave(documents: Documents, index: number): Documents {
   const without: Documents = {
     ...documents,
     survey: { ...documents.survey, eaves: documents.survey.eaves.filter((_, at) => at !== index) },
-    design: { ...documents.design, eaves: documents.design.eaves.filter((_, at) => at !== designIndex) },
+    design: {
+      ...documents.design,
+      eaves: documents.design.eaves.filter((_, at) => at !== designIndex),
+      // Its id can come back with another eave, which nobody decided anything about.
+      decisions: documents.design.decisions.filter((one) => !one.checkId.endsWith(`/${eave.id}`)),
+    },
   };
   const moved = withMovedDrafts(without, 'survey.eaves', removing(index));
   return designIndex < 0 ? moved : withMovedDrafts(moved, 'design.eaves', removing(designIndex));

@@ -6,6 +6,7 @@ import { useJob } from '../job-context.ts';
 import { JobChoice } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { JobWords } from '../parts/words.tsx';
+import { SiteEntries } from './site-entries.tsx';
 
 const accessChoices = [
   { id: 'easy', label: 'Easy: level ground, room to work' },
@@ -68,6 +69,7 @@ export function HouseEntries() {
           </div>
           <JobWords path="survey.notes" label="Survey notes" multiline rows={4} maxLength={20000} />
         </Panel>
+        <SiteEntries />
       </div>
     </div>
   );

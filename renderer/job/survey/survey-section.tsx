@@ -2,6 +2,7 @@ import { EaveChooser } from '../parts/eave-chooser.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { PlanView } from '../parts/plan-view.tsx';
 import { useJob } from '../job-context.ts';
+import { AroundEntries } from './around-entries.tsx';
 import { EaveEntries } from './eave-entries.tsx';
 import { HouseEntries } from './house-entries.tsx';
 import { RafterGrid } from './rafter-grid.tsx';
@@ -28,6 +29,7 @@ export function SurveySection() {
           </div>
           <div className="survey-side">
             <EaveEntries index={index} />
+            <AroundEntries index={index} />
             <Findings eaveId={eave.id} />
           </div>
           <div className="survey-grid">

@@ -1,0 +1,49 @@
+import { Panel } from '../../kit/panel.tsx';
+import { JobChoice, JobSwitch } from '../parts/choice.tsx';
+import { JobEntry } from '../parts/entry.tsx';
+import { checkEntryLabels as labels } from '../parts/entry-labels.ts';
+import { JobOption } from '../parts/option.tsx';
+import { speciesOptions } from '../survey/around-entries.tsx';
+
+const grades = [
+  { id: 'no-1', label: 'No. 1' },
+  { id: 'no-2', label: 'No. 2' },
+  { id: 'stud', label: 'Stud' },
+] as const;
+const ratings = [
+  { label: 'Not known', value: null },
+  ...['24/0', '24/16', '32/16', '40/20', '48/24'].map((rating) => ({ label: rating, value: rating })),
+];
+
+/** What the checks need to know of an eave's lumber, panels, vents and ties. */
+export function StructureEntries({ index }: { readonly index: number }) {
+  const at = (key: keyof typeof labels) => `design.eaves.${index}.structure.${key}`;
+  return (
+    <Panel title="For the checks">
+      <div className="entries entries-2">
+        <JobOption path={at('species')} label={labels.species} options={speciesOptions} />
+        <JobChoice path={at('grade')} label={labels.grade} choices={grades} />
+        <JobOption path={at('panelRating')} label={labels.panelRating} options={ratings} />
+        <JobEntry
+          path={at('soffitVentSqInPerFt')}
+          label={labels.soffitVentSqInPerFt}
+          blankMeans="not known"
+          after="sq in./ft"
+        />
+        <JobEntry path={at('soffitWeightPsf')} label={labels.soffitWeightPsf} after="psf" />
+        <JobEntry path={at('nailEdgeDistanceIn')} label={labels.nailEdgeDistanceIn} />
+        <JobEntry
+          path={at('plateTieUpliftLb')}
+          label={labels.plateTieUpliftLb}
+          after="lb"
+          hint="Uplift, by its maker; 0 for none."
+        />
+      </div>
+      <div className="switches">
+        <JobSwitch path={at('edgeClips')} label={labels.edgeClips} />
+        <JobSwitch path={at('wetService')} label={labels.wetService} />
+        <JobSwitch path={at('treated')} label={labels.treated} />
+      </div>
+    </Panel>
+  );
+}

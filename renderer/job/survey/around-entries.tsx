@@ -1,0 +1,57 @@
+import { Panel } from '../../kit/panel.tsx';
+import { JobSwitch } from '../parts/choice.tsx';
+import { JobEntry } from '../parts/entry.tsx';
+import { checkEntryLabels as labels } from '../parts/entry-labels.ts';
+import { JobOption, type Option } from '../parts/option.tsx';
+
+/** Species groups as the grade stamp names them. */
+export const speciesOptions: readonly Option[] = [
+  { label: 'Not known', value: null },
+  { label: 'Douglas fir-larch (DF-L)', value: 'douglas-fir-larch' },
+  { label: 'Southern pine (SYP)', value: 'southern-pine' },
+  { label: 'Hem-fir (H-F)', value: 'hem-fir' },
+  { label: 'Spruce-pine-fir (S-P-F)', value: 'spruce-pine-fir' },
+];
+
+/** What lies around an eave and is asked for by its checks. */
+export function AroundEntries({ index }: { readonly index: number }) {
+  const at = (key: keyof typeof labels) => `survey.eaves.${index}.${key}`;
+  return (
+    <Panel title="Around the eave">
+      <div className="entries entries-2">
+        <JobEntry
+          path={at('rafterSpanIn')}
+          label={labels.rafterSpanIn}
+          blankMeans="not measured"
+          hint="Plate to ridge or purlin."
+        />
+        <JobOption path={at('oldSpecies')} label={labels.oldSpecies} options={speciesOptions} />
+        <JobEntry path={at('lotLineIn')} label={labels.lotLineIn} blankMeans="not measured" hint="Level." />
+        <JobEntry path={at('gutterWidthIn')} label={labels.gutterWidthIn} />
+        <JobEntry
+          path={at('serviceDropAboveRoofIn')}
+          label={labels.serviceDropAboveRoofIn}
+          blankMeans="none here"
+        />
+        <JobEntry
+          path={at('wallThicknessIn')}
+          label={labels.wallThicknessIn}
+          hint="Framing to inside face."
+        />
+        <JobEntry
+          path={at('paintedFasciaDepthIn')}
+          label={labels.paintedFasciaDepthIn}
+          blankMeans="not measured"
+        />
+        <JobEntry
+          path={at('paintedFriezeDepthIn')}
+          label={labels.paintedFriezeDepthIn}
+          blankMeans="not measured"
+        />
+      </div>
+      <div className="switches">
+        <JobSwitch path={at('serviceDropToMast')} label={labels.serviceDropToMast} />
+      </div>
+    </Panel>
+  );
+}
