@@ -1,6 +1,7 @@
 import { formatRate } from '../pricing/cost-draft.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
+import { choiceWord } from './choice-words.ts';
 
 /**
  * Writes an entry of a document for people, by the unit at the end of its name.
@@ -27,7 +28,7 @@ export function entryValue(name: string, value: unknown): string {
 /** Names an entry in words, without its unit: `heightAbovePlateIn` -> `height above plate`. */
 export function entryWords(name: string): string {
   return name
-    .replace(/(In|Ft|Lb|Usd|Percent|RisePer12)$/, '')
+    .replace(/(In|SqFt|SqInPerFt|Ft|Lb|Psf|Usd|Percent|RisePer12)$/, '')
     .replace(/UsdPerHour$/, 'ForAnHour')
     .replace(/([A-Z])/g, ' $1')
     .toLowerCase()
@@ -36,6 +37,10 @@ export function entryWords(name: string): string {
 
 function numberValue(name: string, value: number): string {
   if (name.endsWith('In')) return formatLength(value);
+  if (name.endsWith('Psf')) return `${value} psf`;
+  if (name.endsWith('SqInPerFt')) return `${value} sq in./ft`;
+  if (name.endsWith('SqFt')) return `${value} sq ft`;
+  if (name.endsWith('Lb')) return `${value} lb`;
   if (name.endsWith('RisePer12') || name === 'steepAbovePitch') return formatPitch(value);
   if (name.endsWith('Percent')) return `${value} %`;
   if (name.endsWith('Days')) return `${value} days`;
@@ -46,5 +51,5 @@ function numberValue(name: string, value: number): string {
 function textValue(name: string, value: string): string {
   if (name.endsWith('Percent')) return `${value} %`;
   if (name.includes('Usd')) return formatRate(value);
-  return value;
+  return choiceWord(name, value) ?? value;
 }

@@ -1,15 +1,9 @@
 import { Panel } from '../../kit/panel.tsx';
-import { JobChoice, JobSwitch } from '../parts/choice.tsx';
+import { JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
-import { checkEntryLabels as labels } from '../parts/entry-labels.ts';
-import { JobOption } from '../parts/option.tsx';
-import { speciesOptions } from '../survey/around-entries.tsx';
+import { checkEntryLabels as labels } from '../../../core/trace/entry-labels.ts';
+import { JobOption, optionsOf } from '../parts/option.tsx';
 
-const grades = [
-  { id: 'no-1', label: 'No. 1' },
-  { id: 'no-2', label: 'No. 2' },
-  { id: 'stud', label: 'Stud' },
-] as const;
 const ratings = [
   { label: 'Not known', value: null },
   ...['24/0', '24/16', '32/16', '40/20', '48/24'].map((rating) => ({ label: rating, value: rating })),
@@ -21,8 +15,8 @@ export function StructureEntries({ index }: { readonly index: number }) {
   return (
     <Panel title="For the checks">
       <div className="entries entries-2">
-        <JobOption path={at('species')} label={labels.species} options={speciesOptions} />
-        <JobChoice path={at('grade')} label={labels.grade} choices={grades} />
+        <JobOption path={at('species')} label={labels.species} options={optionsOf('species', 'Not known')} />
+        <JobOption path={at('grade')} label={labels.grade} options={optionsOf('grade')} />
         <JobOption path={at('panelRating')} label={labels.panelRating} options={ratings} />
         <JobEntry
           path={at('soffitVentSqInPerFt')}

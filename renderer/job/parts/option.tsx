@@ -1,3 +1,4 @@
+import { choiceWords } from '../../../core/trace/choice-words.ts';
 import { SelectField } from '../../kit/select-field.tsx';
 import { valueAt, withValueAt } from '../editor/documents.ts';
 import { useJob } from '../job-context.ts';
@@ -32,4 +33,10 @@ export function JobOption(props: {
       }
     />
   );
+}
+
+/** The options of an entry by its name, in the words that paper and walk back use; `unknown` stands first for "none". */
+export function optionsOf(name: keyof typeof choiceWords, unknown?: string): readonly Option[] {
+  const known = Object.entries(choiceWords[name]).map(([value, label]) => ({ label, value }));
+  return unknown === undefined ? known : [{ label: unknown, value: null }, ...known];
 }

@@ -1,17 +1,8 @@
 import { Panel } from '../../kit/panel.tsx';
 import { JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
-import { checkEntryLabels as labels } from '../parts/entry-labels.ts';
-import { JobOption, type Option } from '../parts/option.tsx';
-
-/** Species groups as the grade stamp names them. */
-export const speciesOptions: readonly Option[] = [
-  { label: 'Not known', value: null },
-  { label: 'Douglas fir-larch (DF-L)', value: 'douglas-fir-larch' },
-  { label: 'Southern pine (SYP)', value: 'southern-pine' },
-  { label: 'Hem-fir (H-F)', value: 'hem-fir' },
-  { label: 'Spruce-pine-fir (S-P-F)', value: 'spruce-pine-fir' },
-];
+import { checkEntryLabels as labels } from '../../../core/trace/entry-labels.ts';
+import { JobOption, optionsOf } from '../parts/option.tsx';
 
 /** What lies around an eave and is asked for by its checks. */
 export function AroundEntries({ index }: { readonly index: number }) {
@@ -25,7 +16,11 @@ export function AroundEntries({ index }: { readonly index: number }) {
           blankMeans="not measured"
           hint="Plate to ridge or purlin."
         />
-        <JobOption path={at('oldSpecies')} label={labels.oldSpecies} options={speciesOptions} />
+        <JobOption
+          path={at('oldSpecies')}
+          label={labels.oldSpecies}
+          options={optionsOf('oldSpecies', 'Not known')}
+        />
         <JobEntry path={at('lotLineIn')} label={labels.lotLineIn} blankMeans="not measured" hint="Level." />
         <JobEntry path={at('gutterWidthIn')} label={labels.gutterWidthIn} />
         <JobEntry

@@ -69,8 +69,8 @@ export function HouseEntries() {
           </div>
           <JobWords path="survey.notes" label="Survey notes" multiline rows={4} maxLength={20000} />
         </Panel>
-        <SiteEntries />
       </div>
+      <SiteEntries />
     </div>
   );
 }

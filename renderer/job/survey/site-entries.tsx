@@ -1,34 +1,8 @@
 import { Panel } from '../../kit/panel.tsx';
-import { JobChoice } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
-import { checkEntryLabels as labels } from '../parts/entry-labels.ts';
-import { JobOption } from '../parts/option.tsx';
+import { checkEntryLabels as labels } from '../../../core/trace/entry-labels.ts';
+import { JobOption, optionsOf } from '../parts/option.tsx';
 
-const snowBases = [
-  { id: 'nominal', label: 'Up to ASCE 7-16: as mapped' },
-  { id: 'strength', label: 'ASCE 7-22: times 0.7' },
-] as const;
-const upliftBases = [
-  { id: 'strength', label: 'By ASCE 7: times 0.6' },
-  { id: 'allowable', label: 'The 0.6 is in it' },
-] as const;
-const iced = [
-  { id: 'doubled', label: 'Twice the flat roof snow' },
-  { id: 'not-doubled', label: 'Not doubled' },
-] as const;
-const roofings = [
-  { id: 'asphalt-shingle', label: 'Asphalt shingles' },
-  { id: 'laminated-shingle', label: 'Asphalt, laminated' },
-  { id: 'wood-shingle', label: 'Wood shingles' },
-  { id: 'slate-3/16', label: 'Slate, 3/16 in.' },
-  { id: 'slate-1/4', label: 'Slate, 1/4 in.' },
-  { id: 'clay-tile', label: 'Clay tile' },
-  { id: 'cement-tile', label: 'Cement tile' },
-] as const;
-const ratios = [
-  { id: '1/150', label: '1/150 of the attic' },
-  { id: '1/300', label: '1/300 of the attic' },
-] as const;
 const askedFor = [
   { label: 'Not known yet', value: null },
   { label: 'Yes', value: true },
@@ -41,7 +15,7 @@ const at = (key: keyof typeof labels) => `survey.site.${key}`;
 export function SiteEntries() {
   return (
     <Panel title="Snow, wind and roof">
-      <div className="entries entries-2">
+      <div className="entries entries-many">
         <JobEntry
           path={at('groundSnowPsf')}
           label={labels.groundSnowPsf}
@@ -49,7 +23,11 @@ export function SiteEntries() {
           after="psf"
           hint="Ask the building department."
         />
-        <JobChoice path={at('groundSnowBasis')} label={labels.groundSnowBasis} choices={snowBases} />
+        <JobOption
+          path={at('groundSnowBasis')}
+          label={labels.groundSnowBasis}
+          options={optionsOf('groundSnowBasis')}
+        />
         <JobEntry
           path={at('exposureFactor')}
           label={labels.exposureFactor}
@@ -61,7 +39,7 @@ export function SiteEntries() {
           hint="1.0 warm roof, 1.1 cold vented attic, 1.2 unheated."
         />
         <JobEntry path={at('importanceFactor')} label={labels.importanceFactor} hint="1.0 for a dwelling." />
-        <JobChoice path={at('icedEave')} label={labels.icedEave} choices={iced} />
+        <JobOption path={at('icedEave')} label={labels.icedEave} options={optionsOf('icedEave')} />
         <JobEntry
           path={at('windUpliftPsf')}
           label={labels.windUpliftPsf}
@@ -69,8 +47,12 @@ export function SiteEntries() {
           after="psf"
           hint="Net, upward, square to the roof."
         />
-        <JobChoice path={at('windUpliftBasis')} label={labels.windUpliftBasis} choices={upliftBases} />
-        <JobChoice path={at('roofing')} label={labels.roofing} choices={roofings} />
+        <JobOption
+          path={at('windUpliftBasis')}
+          label={labels.windUpliftBasis}
+          options={optionsOf('windUpliftBasis')}
+        />
+        <JobOption path={at('roofing')} label={labels.roofing} options={optionsOf('roofing')} />
         <JobEntry path={at('roofingLayers')} label={labels.roofingLayers} />
         <JobOption path={at('iceBarrierRequired')} label={labels.iceBarrierRequired} options={askedFor} />
         <JobEntry
@@ -79,7 +61,7 @@ export function SiteEntries() {
           blankMeans="not measured"
           after="sq ft"
         />
-        <JobChoice path={at('ventRatio')} label={labels.ventRatio} choices={ratios} />
+        <JobOption path={at('ventRatio')} label={labels.ventRatio} options={optionsOf('ventRatio')} />
       </div>
     </Panel>
   );

@@ -37,14 +37,8 @@ export const checkEntryLabels = {
   notchRule: 'Notch held to',
 } as const;
 
-/**
- * Names an entry by the last part of its path.
- * @param path - dotted path, e.g. `survey.site.groundSnowPsf`.
- * @returns e.g. `Ground snow`; `The missing entry` where its name is not known here.
- */
-export function checkEntryLabel(path: string): string {
-  const key = path.split('.').at(-1) ?? '';
-  return Object.hasOwn(checkEntryLabels, key)
-    ? checkEntryLabels[key as keyof typeof checkEntryLabels]
-    : 'The missing entry';
+/** The name of an entry by the last part of its path; undefined where the checks do not ask for it. */
+export function checkEntryName(key: string): string | undefined {
+  const names: Readonly<Record<string, string>> = checkEntryLabels;
+  return Object.hasOwn(names, key) ? names[key] : undefined;
 }
