@@ -50,5 +50,11 @@ export type CheckResult = {
 };
 
 /** Group headings, in the order shown. */
-export const checkGroups = ['Rules of thumb', 'Lumber', 'Nails', 'Sheathing and roof edge', 'House and lot'] as const;
+export const checkGroups = [
+  'Rules of thumb',
+  'Lumber',
+  'Nails',
+  'Sheathing and roof edge',
+  'House and lot',
+] as const;
 export type CheckGroup = (typeof checkGroups)[number];

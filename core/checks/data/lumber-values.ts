@@ -26,7 +26,18 @@ const second = (value: number): Cell => ({ value, mark: 'secondary' });
 const memory = (value: number): Cell => ({ value, mark: 'from-memory' });
 
 type Marked = (value: number) => Cell;
-type Row = readonly [Species, StructuralGrade, Marked, number, Marked, number, Marked, number, Marked, number];
+type Row = readonly [
+  Species,
+  StructuralGrade,
+  Marked,
+  number,
+  Marked,
+  number,
+  Marked,
+  number,
+  Marked,
+  number,
+];
 
 /**
  * NDS Supplement 2018, Table 4A, lumber 2 in. and wider; the size factor is not in it.

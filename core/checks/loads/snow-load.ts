@@ -13,7 +13,12 @@ const lowSlopeDeg = 15;
  * Flat roof snow p_f = 0.7 Ce Ct Is p_g. Not rounded. [psf]
  * Source: ASCE 7-16, Eq. 7.3-1, as seen in transcription. Worked: p_g 30, all factors 1 -> 21.
  */
-export function flatRoofSnow({ groundSnowPsf, exposureFactor, thermalFactor, importanceFactor }: SnowSite): number {
+export function flatRoofSnow({
+  groundSnowPsf,
+  exposureFactor,
+  thermalFactor,
+  importanceFactor,
+}: SnowSite): number {
   return 0.7 * exposureFactor * thermalFactor * importanceFactor * groundSnowPsf;
 }
 

@@ -48,7 +48,10 @@ export function faceJointValue(joint: FaceJoint): JointValue {
     fyb: bendingYield(d),
   };
   const bearingIn = Math.max(pointInside ? penetrationIn - d : penetrationIn, d / 1000);
-  const tabulated = singleShear({ ...strengths, mainIn: Math.max(fullPenetrationIn, nail.lengthIn - sideThicknessIn) });
+  const tabulated = singleShear({
+    ...strengths,
+    mainIn: Math.max(fullPenetrationIn, nail.lengthIn - sideThicknessIn),
+  });
   const actual = singleShear({ ...strengths, mainIn: bearingIn });
   const penetrationFactor =
     penetrationIn < leastPenetrationIn - 1e-9 ? 0 : Math.min(1, penetrationIn / fullPenetrationIn);

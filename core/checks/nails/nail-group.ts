@@ -64,7 +64,12 @@ export function turnAboutPlate(nails: readonly Point[], momentLbIn: number): Piv
     moment: share * (about - nails.length * cx ** 2),
   };
   const holdDownLb = Math.abs(load.forceY);
-  return { ...elasticCentre(nails, load), load, holdDownLb, armIn: holdDownLb > 0 ? momentLbIn / holdDownLb : 0 };
+  return {
+    ...elasticCentre(nails, load),
+    load,
+    holdDownLb,
+    armIn: holdDownLb > 0 ? momentLbIn / holdDownLb : 0,
+  };
 }
 
 export function centroidOf(nails: readonly Point[]): Point {

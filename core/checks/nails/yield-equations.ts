@@ -35,7 +35,8 @@ export function singleShear(joint: DowelJoint): YieldValue {
   const reduction = reductionTerm(d);
   const re = mainFe / sideFe;
   const rt = lm / ls;
-  const k1 = (Math.sqrt(re + 2 * re ** 2 * (1 + rt + rt ** 2) + rt ** 2 * re ** 3) - re * (1 + rt)) / (1 + re);
+  const k1 =
+    (Math.sqrt(re + 2 * re ** 2 * (1 + rt + rt ** 2) + rt ** 2 * re ** 3) - re * (1 + rt)) / (1 + re);
   const k2 = -1 + Math.sqrt(2 * (1 + re) + (2 * fyb * (1 + 2 * re) * d ** 2) / (3 * mainFe * lm ** 2));
   const k3 = -1 + Math.sqrt((2 * (1 + re)) / re + (2 * fyb * (2 + re) * d ** 2) / (3 * mainFe * ls ** 2));
   const modes: Record<YieldMode, number> = {

@@ -29,6 +29,10 @@ export function reactions(
  * @param stiffness - E I. [lb sq in]
  * @returns square to the beam, downward positive. [in]
  */
-export function tipSag({ overhangIn: a, backspanIn: b }: Overhang, loadLbPerIn: number, stiffness: number): number {
+export function tipSag(
+  { overhangIn: a, backspanIn: b }: Overhang,
+  loadLbPerIn: number,
+  stiffness: number,
+): number {
   return (loadLbPerIn * a ** 3 * (4 * b + 3 * a)) / (24 * stiffness);
 }
