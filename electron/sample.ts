@@ -22,7 +22,7 @@ npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
   --paper SIZE  letter or a4; the job's own setting where absent
   --help        this text
 
-Writes takeoff.pdf, cut-list.pdf, quote.pdf and results.json, every figure with its unit in its name.
+Writes takeoff.pdf, cut-list.pdf, quote.pdf, calculation.pdf and results.json, every figure with its unit in its name.
 Problems go to standard error, one sentence a line, with the entry they are about in front.
 Exit code 0: everything was computed and nothing is missing from the sums.
 Exit code 1: the job cannot be computed (no files are written), or the sums lack something (the files are

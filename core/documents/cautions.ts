@@ -7,6 +7,17 @@ export const structuralCaution =
   'They do not judge the old rafters, the wall, uplift, snow load or earthquake. ' +
   'Local code, the building department and a licensed engineer decide what may be built.';
 
+/** Stands beside every figure of a check, on screen and on paper. */
+export const checkCaution =
+  'Every check is advisory: it holds entered figures against published or customary limits and judges nothing else. ' +
+  'A figure within its limit is no permission to build, and a limit marked "from memory" has to be looked up. ' +
+  'Local code, the building department and a licensed engineer decide what may be built.';
+
+/** The same in one line, for the foot of every page. */
+export const checkFootCaution =
+  'Advisory figures. Within a limit is no permission to build: ' +
+  'local code, the building department and a licensed engineer decide.';
+
 /**
  * Stands where the house is older than the rule's year. Source: 40 CFR 745, subpart E: houses built before 1978;
  * more than 20 sq ft of painted surface disturbed outside.

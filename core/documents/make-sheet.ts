@@ -1,6 +1,7 @@
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import { assertNever } from '../result.ts';
+import { calculationSheet } from './calculation-sheet.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
 import { quoteSheet } from './quote-sheet.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
@@ -15,6 +16,8 @@ export function makeSheet(kind: SheetKind, input: JobInput, result: JobResult): 
       return cutListSheet(input, result);
     case 'quote':
       return quoteSheet(input, result);
+    case 'calculation':
+      return calculationSheet(input, result);
     default:
       return assertNever(kind);
   }

@@ -5,6 +5,7 @@ const titles: Readonly<Record<SheetKind, string>> = {
   takeoff: 'Takeoff',
   'cut-list': 'Cut list',
   quote: 'Quote',
+  calculation: 'Calculation',
 };
 
 /** What every sheet carries beside its blocks: shop, job, date and a file name that sorts by day and job. */

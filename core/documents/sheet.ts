@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawings/drawing.ts';
 
 /** The sheets that the program prints. */
-export const sheetKinds = ['takeoff', 'cut-list', 'quote'] as const;
+export const sheetKinds = ['takeoff', 'cut-list', 'quote', 'calculation'] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
 export type Align = 'left' | 'right' | 'centre';
@@ -15,7 +15,8 @@ export type Column = {
 
 export type Row = {
   readonly cells: readonly string[];
-  readonly style?: 'body' | 'group' | 'subtotal' | 'total';
+  /** `strong`: a line of the body that has to be seen. */
+  readonly style?: 'body' | 'strong' | 'group' | 'subtotal' | 'total';
 };
 
 /** A part of a sheet, in reading order. */
@@ -44,5 +45,7 @@ export type Sheet = {
   };
   readonly job: { readonly name: string; readonly siteAddress: string; readonly customer: string };
   readonly date: string;
+  /** Stands at the foot of every page. */
+  readonly footCaution?: string;
   readonly blocks: readonly Block[];
 };

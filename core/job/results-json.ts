@@ -1,4 +1,6 @@
 import { Decimal } from 'decimal.js';
+import type { CheckResult } from '../checks/check-types.ts';
+import { runChecks } from '../checks/run-checks.ts';
 import type { Board, CutPlan, UnplannedStock } from '../cutting/cut-plan-types.ts';
 import type { Finding } from '../layout/layout-types.ts';
 import type { CostLine, Estimate } from '../pricing/estimate-types.ts';
@@ -35,6 +37,7 @@ export function resultsJson(input: JobInput, result: JobResult) {
     unplanned: result.unplanned.map(unplannedJson),
     estimate: estimateJson(result.estimate),
     findings: result.findings.map(findingJson),
+    checks: runChecks(input, result).map((check) => checkJson(check, input)),
     caution:
       'Structural figures are advisory. Local code, the building department and a licensed engineer decide.',
   } satisfies Json;
@@ -160,6 +163,35 @@ function findingJson(finding: Finding) {
     topic: finding.topic,
     text: finding.text,
     structural: finding.structural,
+  } satisfies Json;
+}
+
+/** An advisory check; `ratio` has no unit, above 1 is beyond. Decisions stand beside the figures and change none. */
+function checkJson(check: CheckResult, input: JobInput) {
+  return {
+    id: check.id,
+    check: check.check,
+    eaveId: check.eaveId,
+    what: check.what,
+    where: check.where,
+    stationIn: check.stationIn,
+    value: check.value === null ? null : { ...check.value },
+    limit: check.limit === null ? null : { ...check.limit },
+    ratio: check.ratio,
+    verdict: check.verdict,
+    source: check.source.map((source) => ({ ...source })),
+    assumptions: check.assumptions,
+    remedy: check.remedy,
+    why: check.why.map(({ label, formula, withNumbers, result }) => ({
+      label,
+      formula,
+      withNumbers,
+      result,
+    })),
+    missingField: check.missingField,
+    decisions: input.design.decisions
+      .filter(({ checkId }) => checkId === check.id)
+      .map(({ who, date, note }) => ({ who, date, note })),
   } satisfies Json;
 }
 

@@ -10,6 +10,7 @@ import {
   explainSetting,
   explainSurveyEntry,
 } from './explain-entry.ts';
+import { explainCheck } from './explain-check.ts';
 import { explainBay, explainSection, explainStation } from './explain-geometry.ts';
 import { explainCost, explainTotal } from './explain-money.ts';
 import { explainBoard, explainLine, explainPiece } from './explain-takeoff.ts';
@@ -43,6 +44,8 @@ export function explain(ref: string, input: JobInput, result: JobResult): Explan
       return explainStation(rest, input, result);
     case 'bay':
       return explainBay(rest, input, result);
+    case 'check':
+      return explainCheck(rest, input, result);
     case 'reading':
       return explainReading(rest, input);
     case 'eave':

@@ -4,7 +4,7 @@
  *
  * `line/ID` a takeoff line · `cost/ID` a cost line · `total/KEY` a sum of the estimate · `piece/MARK` ·
  * `board/GROUP/N` a bought board · `section/EAVE/RAFTER` · `station/EAVE/RAFTER` · `bay/EAVE/RAFTER` ·
- * `reading/EAVE/RAFTER` · `eave/EAVE/FIELD` a survey entry of an eave · `rafter/EAVE/RAFTER/FIELD` one of a rafter ·
+ * `check/CHECK/EAVE` an advisory check · `reading/EAVE/RAFTER` · `eave/EAVE/FIELD` a survey entry of an eave · `rafter/EAVE/RAFTER/FIELD` one of a rafter ·
  * `survey/FIELD` one of the whole house · `design/EAVE/FIELD` · `design/extraCosts/ID` an entered
  * cost · `setting/PATH` · `price/ITEM` · `labour/TASK` a production rate. FIELD and PATH are dotted.
  */

@@ -109,12 +109,16 @@ function pageHead(sheet: Sheet, widthPt: number): Content {
 }
 
 function pageFoot(sheet: Sheet, page: number, pages: number): Content {
-  return {
-    margin: [margins.left, 16, margins.right, 0],
+  const { footCaution } = sheet;
+  const line: Content = {
     columns: [
       { text: `${sheet.title}  ·  ${sheet.date}`, fontSize: 8, color: '#333333' },
       { text: `page ${page} of ${pages}`, fontSize: 8, alignment: 'right' },
     ],
+  };
+  return {
+    margin: [margins.left, footCaution === undefined ? 16 : 6, margins.right, 0],
+    stack: footCaution === undefined ? [line] : [{ text: footCaution, fontSize: 8, bold: true }, line],
   };
 }
 

@@ -30,7 +30,7 @@ describe('the results as JSON', () => {
 
   test('say the unit of every number at the end of its key', () => {
     const unit =
-      /(In|Sixteenths|Ft|SqFt|Deg|Cents|Percent|RisePer12|PerInch|Lb|Hours)$|(slopeFactor|backspanRatio)$/;
+      /(In|Sixteenths|Ft|SqFt|Deg|Cents|Percent|RisePer12|PerInch|Lb|Hours)$|(slopeFactor|backspanRatio|ratio)$/;
     const counts = /(number|rafterNumber|version|count|sheets|pieces|need\.lengthFt)$/;
     const bare = numbers(json).filter(([path]) => !unit.test(path) && !counts.test(path));
     expect([...new Set(bare.map(([path]) => path))]).toEqual([]);

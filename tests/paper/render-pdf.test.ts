@@ -78,7 +78,8 @@ for (const paperSize of ['letter', 'a4'] as const) {
     });
 
     it('print every amount of the sheet to the cent, each as often as the sheet says it', () => {
-      for (const kind of sheetKinds) {
+      // The calculation sheet says no amount of money.
+      for (const kind of sheetKinds.filter((one) => one !== 'calculation')) {
         const sheet = makeSheet(kind, job, result);
         const said = tables(sheet).flatMap(({ rows }) =>
           rows.flatMap(({ cells }) => cells.filter((cell) => cell.startsWith('$'))),

@@ -33,10 +33,16 @@ function jobFile(
 }
 
 describe('a job run without a window', () => {
-  it('writes the three papers and every result, and exits 0 where nothing is missing', () => {
+  it('writes the four papers and every result, and exits 0 where nothing is missing', () => {
     const out = join(folder(), 'made', 'here');
     expect(run('--out', out, '--paper', 'a4')).toEqual({ status: 0, stdout: '', lines: [] });
-    expect(readdirSync(out).sort()).toEqual(['cut-list.pdf', 'quote.pdf', 'results.json', 'takeoff.pdf']);
+    expect(readdirSync(out).sort()).toEqual([
+      'calculation.pdf',
+      'cut-list.pdf',
+      'quote.pdf',
+      'results.json',
+      'takeoff.pdf',
+    ]);
     const results = JSON.parse(readFileSync(join(out, 'results.json'), 'utf8'));
     const { totalUsd } = computed(sampleJob()).estimate;
     expect(results.estimate.totalUsd).toBe(totalUsd);
