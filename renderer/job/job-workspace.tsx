@@ -8,7 +8,7 @@ import './job.css';
 import { OpenedJob } from './opened-job.tsx';
 import { useOpenJob } from './open-job.ts';
 
-/** A job, from tape reading to paper: Survey, Design, Takeoff, Cut plan, Estimate and Sheets. */
+/** A job, from tape reading to paper: Survey, Design, Checks, Takeoff, Cut plan, Estimate and Sheets. */
 export function JobWorkspace({ jobId }: { readonly jobId: string }) {
   const [again, setAgain] = useState(0);
   const opening = useOpenJob(jobId, again);

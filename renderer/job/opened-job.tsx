@@ -5,6 +5,7 @@ import { useCommand } from '../commands/command-handlers.ts';
 import { IconButton } from '../kit/icon-button.tsx';
 import { Screen } from '../kit/screen.tsx';
 import { SectionLinks } from '../kit/section-links.tsx';
+import { ChecksSection } from './checks/checks-section.tsx';
 import type { Surroundings } from './compute/computation.ts';
 import { useComputation } from './compute/use-computation.ts';
 import { CutPlanSection } from './cut-plan/cut-plan-section.tsx';
@@ -147,6 +148,8 @@ function SectionView({ section }: { readonly section: SectionId }) {
       return <SurveySection />;
     case 'design':
       return <DesignSection />;
+    case 'checks':
+      return <ChecksSection />;
     case 'takeoff':
       return <TakeoffSection />;
     case 'cut-plan':
@@ -164,6 +167,7 @@ function useSectionCommands(jobId: string): void {
   const [, navigate] = useLocation();
   useCommand('job.survey', () => navigate(`/jobs/${jobId}/survey`));
   useCommand('job.design', () => navigate(`/jobs/${jobId}/design`));
+  useCommand('job.checks', () => navigate(`/jobs/${jobId}/checks`));
   useCommand('job.takeoff', () => navigate(`/jobs/${jobId}/takeoff`));
   useCommand('job.cut-plan', () => navigate(`/jobs/${jobId}/cut-plan`));
   useCommand('job.estimate', () => navigate(`/jobs/${jobId}/estimate`));

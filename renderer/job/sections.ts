@@ -2,6 +2,7 @@
 export const sections = {
   survey: 'Survey',
   design: 'Design',
+  checks: 'Checks',
   takeoff: 'Takeoff',
   'cut-plan': 'Cut plan',
   estimate: 'Estimate',

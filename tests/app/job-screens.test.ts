@@ -51,7 +51,7 @@ test.each(['Survey', 'Design'])('the house’s side of %s shows without complain
 
 test('the caution stands on every section that shows a structural figure', async () => {
   const { page } = watched;
-  for (const section of ['Survey', 'Design', 'Takeoff']) {
+  for (const section of ['Survey', 'Design', 'Checks', 'Takeoff']) {
     await goToSection(page, section);
     const caution = page.locator('.banner-caution', { hasText: 'a licensed engineer decide' });
     expect(await caution.first().isVisible()).toBe(true);

@@ -1,5 +1,6 @@
 import { Button } from '../../kit/button.tsx';
 import { EmptyState } from '../../kit/empty-state.tsx';
+import { ChecksLine, ChecksStrip } from '../checks/checks-strip.tsx';
 import { addDesign } from '../editor/eave-list.ts';
 import { useJob } from '../job-context.ts';
 import { EaveChooser } from '../parts/eave-chooser.tsx';
@@ -46,7 +47,9 @@ export function DesignSection() {
             <DesignEntries index={designIndex} />
           </div>
           <div className="design-main">
+            <ChecksLine eaveId={eaveId} />
             <SectionView eaveId={eaveId} />
+            <ChecksStrip eaveId={eaveId} />
             <Findings eaveId={eaveId} />
             <PlanView eaveId={eaveId} heightPx={240} />
             <ExtenderTable eaveId={eaveId} designIndex={designIndex} />

@@ -37,11 +37,12 @@ export function useGoTo(options: {
 export function whereIs(
   path: string,
   documents: Documents,
-): { readonly section: 'survey' | 'design' | 'estimate'; readonly eaveId: string | null } {
+): { readonly section: 'survey' | 'design' | 'checks' | 'estimate'; readonly eaveId: string | null } {
   const [root, list, index] = path.split('.');
   const at = Number(index);
   if (root === 'survey')
     return { section: 'survey', eaveId: list === 'eaves' ? (documents.survey.eaves[at]?.id ?? null) : null };
+  if (path === 'design.notchRule') return { section: 'checks', eaveId: null };
   if (root === 'design')
     return {
       section: 'design',

@@ -20,6 +20,7 @@ const sheetWords: Readonly<Record<SheetKind, string>> = {
   takeoff: 'Takeoff',
   'cut-list': 'Cut list',
   quote: 'Quote',
+  calculation: 'Calculation',
 };
 
 type PaperSize = 'letter' | 'a4';

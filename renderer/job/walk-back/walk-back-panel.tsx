@@ -4,6 +4,8 @@ import { explain } from '../../../core/trace/explain.ts';
 import type { Explanation } from '../../../core/trace/trace.ts';
 import { Button } from '../../kit/button.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
+import { CheckReckoning } from '../checks/check-reckoning.tsx';
+import { useChecks } from '../checks/use-checks.ts';
 import { useJob } from '../job-context.ts';
 import { placeOfRef } from './place-of-ref.ts';
 
@@ -83,7 +85,10 @@ function WalkStep(props: {
 }) {
   const { step } = props;
   const { documents, goTo } = useJob();
+  const checks = useChecks();
   const place = placeOfRef(step.ref, documents);
+  const check = checks?.find((one) => `check/${one.id}` === step.ref);
+  if (check !== undefined) return <CheckReckoning check={check} onStep={props.onStep} />;
   return (
     <>
       <p className="walk-value">{step.value}</p>
