@@ -1,0 +1,50 @@
+import { formatLength } from '../units/format-length.ts';
+import { atTail, held, noSource, type Check, step } from './answer.ts';
+import { governingTail } from './governing.ts';
+import { plain, toOne } from './measured.ts';
+
+/** The piece reaches at least this many times as far back as it sticks out. [-] Common practice, no source. */
+const usualRatio = 2;
+/** Shorter than this asks for an engineer. [-] Common practice, no source. */
+const engineerRatio = 1.5;
+
+/**
+ * Backspan to overhang, along the slope. Common practice; the same 2 to 1 stands in the code's table of balcony joists.
+ * Worked: 16 in. out and 30 in. back along the slope -> 1.88 to 1.
+ */
+export const backspan: Check = {
+  check: 'backspan',
+  group: 'Rules of thumb',
+  title: 'Backspan to overhang',
+  run: (eave) => {
+    const tail = governingTail(eave.tails, ({ extender }) => -extender.section.backspanRatio);
+    const { section } = tail.extender;
+    const neededIn = usualRatio * section.overhangAlongIn;
+    const clearIn = tail.rafter.clearBackspanIn;
+    const blocked = clearIn !== null && clearIn < neededIn;
+    const answer = held({
+      what: 'Backspan to overhang along the slope against 2 to 1',
+      at: atTail(tail.extender),
+      value: toOne(section.backspanRatio),
+      limit: toOne(usualRatio),
+      worse: 'less',
+      source: [noSource],
+      assumptions: [
+        'At 2 to 1 the back end is pulled up by a quarter of an even load on the overhang; at 1 to 1 by half.',
+      ],
+      remedy: blocked
+        ? `Only ${formatLength(clearIn)} is clear. An overhang of ${formatLength(clearIn / usualRatio / section.slopeFactor)} level, or a backspan of ${formatLength(neededIn)} past what is in the way, would bring it within.`
+        : `A backspan of ${formatLength(neededIn)} along the slope would bring it within.`,
+      why: [
+        step(
+          'Backspan to overhang',
+          'B / O',
+          `${plain(section.backspanIn, 2)} / ${plain(section.overhangAlongIn, 2)}`,
+          toOne(section.backspanRatio).text,
+          { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+        ),
+      ],
+    });
+    return section.backspanRatio < engineerRatio - 1e-9 ? { ...answer, verdict: 'needs-engineer' } : answer;
+  },
+};
