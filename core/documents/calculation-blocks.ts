@@ -1,6 +1,6 @@
 import type { CheckResult, CheckStep } from '../checks/check-types.ts';
 import type { JobInput } from '../job/job-file.ts';
-import { sourceText, standingSentence } from './check-words.ts';
+import { ratioText, sourceText, standingSentence, verdictWords } from './check-words.ts';
 import { decisionText } from './decision-words.ts';
 import { titleOf } from './grouped-checks.ts';
 import type { Block, Row } from './sheet.ts';
@@ -11,12 +11,13 @@ export type NumberedCheck = { readonly number: string; readonly check: CheckResu
 /** One check on the calculation sheet: its reckoning as a table, then what it rests on and who decided what. */
 export function calculationBlocks({ number, check }: NumberedCheck, input: JobInput): readonly Block[] {
   const heading: Block = { kind: 'heading', text: `${number}  ${titleOf(check)}` };
-  const said: Block = {
-    kind: 'paragraph',
-    text: `${ended(check.what)} ${ended(check.where)} ${standingSentence(check)}`,
-  };
-  const notes: Block = { kind: 'list', items: notesOf(check, input) };
-  if (check.why.length === 0) return [heading, said, notes];
+  const what = `${ended(check.what)} ${ended(check.where)}`;
+  if (check.why.length === 0)
+    return [
+      heading,
+      { kind: 'paragraph', text: `${what} ${standingSentence(check)}` },
+      ...noteBlocks(check, input),
+    ];
   return [
     heading,
     {
@@ -27,10 +28,16 @@ export function calculationBlocks({ number, check }: NumberedCheck, input: JobIn
         { title: 'With the numbers', align: 'left', share: 3 },
         { title: 'Result', align: 'right', share: 1.6 },
       ],
-      rows: check.why.map(stepRow),
+      rows: [...check.why.map(stepRow), verdictRow(check)],
     },
-    said,
-    notes,
+    {
+      kind: 'paragraph',
+      text:
+        check.verdict === 'within' || check.verdict === 'beyond'
+          ? what
+          : `${what} ${standingSentence(check)}`,
+    },
+    ...noteBlocks(check, input),
   ];
 }
 
@@ -39,14 +46,27 @@ function stepRow(step: CheckStep): Row {
   return { cells: [label, step.formula, step.withNumbers, step.result] };
 }
 
-function notesOf(check: CheckResult, input: JobInput): readonly string[] {
+/** The verdict closes the table, so that no page parts it from its figures. */
+function verdictRow({ verdict, value, limit, ratio }: CheckResult): Row {
+  const figures = [value?.text ?? '', limit === null ? '' : `against ${limit.text}`].join(' ').trim();
+  return {
+    cells: [verdictWords[verdict], '', figures, ratio === null ? '' : `ratio ${ratioText(ratio)}`],
+    style: 'subtotal',
+  };
+}
+
+function noteBlocks(check: CheckResult, input: JobInput): readonly Block[] {
+  const decisions = input.design.decisions.filter((decision) => decision.checkId === check.id);
+  const small = [
+    ...(check.source.length === 0 ? [] : [`Source: ${check.source.map(sourceText).join('; ')}.`]),
+    ...(check.assumptions.length === 0 ? [] : [`Taken as given: ${check.assumptions.map(ended).join(' ')}`]),
+  ];
   return [
-    ...check.source.map((source) => `Source: ${sourceText(source)}.`),
-    ...check.assumptions.map((assumption) => `Taken as given: ${ended(assumption)}`),
-    ...(check.remedy === null ? [] : [`What would help: ${ended(check.remedy)}`]),
-    ...input.design.decisions
-      .filter((decision) => decision.checkId === check.id)
-      .map((decision) => decisionText(decision, check)),
+    ...(check.remedy === null ? [] : [`What would help: ${ended(check.remedy)}`]).map(
+      (text): Block => ({ kind: 'paragraph', text }),
+    ),
+    ...decisions.map((decision): Block => ({ kind: 'paragraph', text: decisionText(decision, check) })),
+    ...small.map((text): Block => ({ kind: 'paragraph', text, small: true })),
   ];
 }
 

@@ -16,10 +16,20 @@ export function siteInputBlocks(input: JobInput): readonly Block[] {
 
 /** What was measured and chosen for an eave; rafter by rafter readings are on the takeoff. */
 export function eaveInputBlocks({ layout, survey, design }: EaveParts): readonly Block[] {
-  const { id: _id, name: _name, rafters, obstructions: _obstructions, ...measured } = survey;
+  const {
+    id: _id,
+    name: _name,
+    readingMode: _mode,
+    readingTo: _to,
+    lengthIn,
+    rafters,
+    obstructions: _obstructions,
+    ...measured
+  } = survey;
   const {
     eaveId: _eaveId,
     pins: _pins,
+    preferredSide: _side,
     extender,
     fascia,
     soffit,
@@ -29,7 +39,7 @@ export function eaveInputBlocks({ layout, survey, design }: EaveParts): readonly
     ...chosen
   } = design;
   return inputTable(`Entered for eave ${layout.letter}`, [
-    ...entriesOf({ rafters: rafters.length, ...measured }),
+    ...entriesOf({ wallLengthIn: lengthIn, rafters: rafters.length, ...measured }),
     ...entriesOf({
       extender,
       ...chosen,

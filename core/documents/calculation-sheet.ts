@@ -4,7 +4,7 @@ import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import { calculationBlocks, type NumberedCheck } from './calculation-blocks.ts';
 import { eaveInputBlocks, siteInputBlocks } from './calculation-inputs.ts';
-import { cautionBlocks, checkCaution, checkFootCaution } from './cautions.ts';
+import { checkCaution, checkFootCaution, notReckoned, paintCautionBlocks } from './cautions.ts';
 import { ratioText, verdictWords } from './check-words.ts';
 import { decisionText } from './decision-words.ts';
 import { type EaveParts, eavesWithParts, sectionOf } from './eave-drawings.ts';
@@ -38,10 +38,11 @@ export function calculationSheet(input: JobInput, result: JobResult): Sheet {
           'Ratio: value over limit where more is worse, limit over value where less is worse; above 1 is beyond the ' +
           'limit. Behind each source stands how well it was seen; a source from memory has to be looked up.',
       },
+      { kind: 'paragraph', text: notReckoned },
       ...siteInputBlocks(input),
       ...eavesWithParts(input, result.eaves).flatMap((parts) => eaveBlocks(parts, input, checks)),
       ...otherDecisionBlocks(input, checks),
-      ...cautionBlocks(input),
+      ...paintCautionBlocks(input),
     ],
   };
 }

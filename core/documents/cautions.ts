@@ -18,6 +18,11 @@ export const checkFootCaution =
   'Advisory figures. Within a limit is no permission to build: ' +
   'local code, the building department and a licensed engineer decide.';
 
+/** What no check reaches, said wherever the checks stand. */
+export const notReckoned =
+  'No check here reaches: the strength of the wall and of its footing, earthquake, drifted, sliding or unbalanced ' +
+  'snow, ice dams, rot and hidden damage, asbestos, and work at height near wires.';
+
 /**
  * Stands where the house is older than the rule's year. Source: 40 CFR 745, subpart E: houses built before 1978;
  * more than 20 sq ft of painted surface disturbed outside.
@@ -34,9 +39,12 @@ export const yearUnknownCaution =
 
 /** The cautions that a job's papers carry. */
 export function cautionBlocks(input: JobInput): readonly Block[] {
+  return [{ kind: 'caution', text: structuralCaution }, ...paintCautionBlocks(input)];
+}
+
+/** What is said of old paint, by the year of the house. */
+export function paintCautionBlocks(input: JobInput): readonly Block[] {
   const { yearBuilt } = input.survey;
-  const blocks: Block[] = [{ kind: 'caution', text: structuralCaution }];
-  if (yearBuilt === null) blocks.push({ kind: 'caution', text: yearUnknownCaution });
-  else if (yearBuilt < 1978) blocks.push({ kind: 'caution', text: leadCaution });
-  return blocks;
+  if (yearBuilt === null) return [{ kind: 'caution', text: yearUnknownCaution }];
+  return yearBuilt < 1978 ? [{ kind: 'caution', text: leadCaution }] : [];
 }

@@ -9,16 +9,19 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   'needs-engineer': 'Needs an engineer',
 };
 
-/** How well we have seen a source, said wherever its number stands. */
+/**
+ * How well we have seen a source, said wherever its number stands. Published numbers were held against public
+ * transcriptions of the standards, not against the bought standards.
+ */
 export const markWords: Readonly<Record<SourceMark, string>> = {
-  published: 'seen in print',
+  published: 'seen in transcription',
   secondary: 'seen second-hand',
   'from-memory': 'from memory, not looked up',
   'common-practice': 'common practice, no source',
   entered: 'entered by hand',
 };
 
-/** A source with its mark: `NDS 2018, 12.3.1 (seen in print)`. */
+/** A source with its mark: `NDS 2018, 12.3.1 (seen in transcription)`. */
 export function sourceText(source: CheckSource): string {
   return `${source.text} (${markWords[source.mark]})`;
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { CheckResult, Verdict } from '../../../core/checks/check-types.ts';
+import { notReckoned } from '../../../core/documents/cautions.ts';
 import { checksOfEave } from '../../../core/documents/grouped-checks.ts';
 import type { EaveLayout } from '../../../core/layout/layout-types.ts';
 import { Panel } from '../../kit/panel.tsx';
@@ -60,6 +61,7 @@ export function ChecksSection() {
       ))}
       {shown.length === 0 ? <p className="muted">No check of this kind here.</p> : null}
       <OtherDecisions checks={checks} />
+      <p className="muted">{notReckoned}</p>
     </div>
   );
 }

@@ -21,7 +21,7 @@ export function ChecksStrip({ eaveId }: { readonly eaveId: string }) {
   const missing = [...new Set(checks.flatMap((check) => check.missingField ?? []))];
   return (
     <Panel
-      title="Checks"
+      title="Checks of this eave"
       actions={
         <>
           <OldMark />
