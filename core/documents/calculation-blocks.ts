@@ -1,6 +1,6 @@
 import type { CheckResult, CheckStep } from '../checks/check-types.ts';
 import type { JobInput } from '../job/job-file.ts';
-import { ratioText, sourceText, standingSentence, verdictWords } from './check-words.ts';
+import { limitText, ratioText, sourceText, standingSentence, verdictWords } from './check-words.ts';
 import { decisionText } from './decision-words.ts';
 import { titleOf } from './grouped-checks.ts';
 import type { Block, Row } from './sheet.ts';
@@ -47,8 +47,9 @@ function stepRow(step: CheckStep): Row {
 }
 
 /** The verdict closes the table, so that no page parts it from its figures. */
-function verdictRow({ verdict, value, limit, ratio }: CheckResult): Row {
-  const figures = [value?.text ?? '', limit === null ? '' : `against ${limit.text}`].join(' ').trim();
+function verdictRow(check: CheckResult): Row {
+  const { verdict, value, limit, ratio } = check;
+  const figures = [value?.text ?? '', limit === null ? '' : `against ${limitText(check)}`].join(' ').trim();
   return {
     cells: [verdictWords[verdict], '', figures, ratio === null ? '' : `ratio ${ratioText(ratio)}`],
     style: 'subtotal',

@@ -5,7 +5,7 @@ import type { JobResult } from '../job/job-result.ts';
 import { calculationBlocks, type NumberedCheck } from './calculation-blocks.ts';
 import { eaveInputBlocks, siteInputBlocks } from './calculation-inputs.ts';
 import { checkCaution, checkFootCaution, notReckoned, paintCautionBlocks } from './cautions.ts';
-import { ratioText, verdictWords } from './check-words.ts';
+import { limitText, ratioText, verdictWords } from './check-words.ts';
 import { decisionText } from './decision-words.ts';
 import { type EaveParts, eavesWithParts, sectionOf } from './eave-drawings.ts';
 import { checksOfEave, titleOf } from './grouped-checks.ts';
@@ -70,7 +70,7 @@ function eaveBlocks(parts: EaveParts, input: JobInput, checks: readonly CheckRes
         { title: 'Check', align: 'left', share: 3 },
         { title: 'Where', align: 'left', share: 2 },
         { title: 'Value', align: 'right', share: 1.6 },
-        { title: 'Limit', align: 'right', share: 1.6 },
+        { title: 'Limit', align: 'right', share: 2 },
         { title: 'Ratio', align: 'right', share: 0 },
         { title: 'Verdict', align: 'left', share: 1.6 },
       ],
@@ -90,7 +90,7 @@ function summaryRow({ number, check }: NumberedCheck): Row {
       titleOf(check),
       check.where,
       check.value?.text ?? '–',
-      check.limit?.text ?? '–',
+      limitText(check),
       check.ratio === null ? '–' : ratioText(check.ratio),
       verdictWords[check.verdict],
     ],

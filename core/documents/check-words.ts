@@ -21,6 +21,32 @@ export const markWords: Readonly<Record<SourceMark, string>> = {
   entered: 'entered by hand',
 };
 
+/** The weakest first: what has to be told beside the number itself. */
+const weakMarks = [
+  ['from-memory', 'from memory'],
+  ['common-practice', 'common practice'],
+  ['secondary', 'second-hand'],
+] as const satisfies readonly (readonly [SourceMark, string])[];
+
+/**
+ * The weakest mark among a check's sources, to stand beside its figures.
+ * @returns e.g. `from memory`, or `partly from memory` where other sources are stronger; blank where none is weak.
+ */
+export function weakestMark(check: CheckResult): string {
+  for (const [mark, words] of weakMarks) {
+    const weak = check.source.filter((source) => source.mark === mark).length;
+    if (weak > 0) return weak === check.source.length ? words : `partly ${words}`;
+  }
+  return '';
+}
+
+/** A check's limit with the weakest mark of its sources: `1,422 psi, partly from memory`. */
+export function limitText(check: CheckResult): string {
+  if (check.limit === null) return '–';
+  const mark = weakestMark(check);
+  return mark === '' ? check.limit.text : `${check.limit.text}, ${mark}`;
+}
+
 /** A source with its mark: `NDS 2018, 12.3.1 (seen in transcription)`. */
 export function sourceText(source: CheckSource): string {
   return `${source.text} (${markWords[source.mark]})`;

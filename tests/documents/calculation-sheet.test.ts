@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { checkGroups, type CheckResult, type SourceMark } from '../../core/checks/check-types.ts';
 import { runChecks } from '../../core/checks/run-checks.ts';
 import { checkFootCaution } from '../../core/documents/cautions.ts';
-import { markWords, ratioText, sourceText, verdictWords } from '../../core/documents/check-words.ts';
+import {
+  limitText,
+  markWords,
+  ratioText,
+  sourceText,
+  verdictWords,
+} from '../../core/documents/check-words.ts';
 import { decisionText } from '../../core/documents/decision-words.ts';
 import { titleOf } from '../../core/documents/grouped-checks.ts';
 import { makeSheet } from '../../core/documents/make-sheet.ts';
@@ -67,7 +73,7 @@ describe('the calculation sheet', () => {
         titleOf(check),
         check.where,
         check.value?.text ?? '–',
-        check.limit?.text ?? '–',
+        limitText(check),
         check.ratio === null ? '–' : ratioText(check.ratio),
         verdictWords[check.verdict],
       ].join('|'),
@@ -202,6 +208,19 @@ describe('the words of a check', () => {
       '1.23',
       '12.00',
     ]);
+  });
+
+  it('put the weakest mark of its sources beside the limit', () => {
+    const [check] = checks;
+    if (check === undefined) throw new Error('no check');
+    const limit = { text: '5 psf', number: 5, unit: 'psf' };
+    const marked = (...marks: readonly SourceMark[]) =>
+      limitText({ ...check, limit, source: marks.map((mark) => ({ text: 'A table', mark })) });
+    expect(marked('from-memory')).toBe('5 psf, from memory');
+    expect(marked('published', 'from-memory', 'secondary')).toBe('5 psf, partly from memory');
+    expect(marked('published', 'common-practice')).toBe('5 psf, partly common practice');
+    expect(marked('published', 'entered')).toBe('5 psf');
+    expect(limitText({ ...check, limit: null })).toBe('–');
   });
 
   it('are no approval in any verdict or mark', () => {

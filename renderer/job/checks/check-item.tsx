@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import type { CheckResult } from '../../../core/checks/check-types.ts';
-import { sourceText } from '../../../core/documents/check-words.ts';
+import { sourceText, weakestMark } from '../../../core/documents/check-words.ts';
 import { titleOf } from '../../../core/documents/grouped-checks.ts';
 import { Button } from '../../kit/button.tsx';
 import { useJob } from '../job-context.ts';
@@ -36,7 +36,9 @@ export function CheckItem({ check }: { readonly check: CheckResult }) {
       </div>
       <dl className="check-figures">
         {check.value === null ? null : <CheckFigure name="Value" text={check.value.text} />}
-        {check.limit === null ? null : <CheckFigure name="Limit" text={check.limit.text} />}
+        {check.limit === null ? null : (
+          <CheckFigure name="Limit" text={check.limit.text} mark={weakestMark(check)} />
+        )}
         {check.ratio === null ? null : (
           <div className="check-ratio">
             <dt>Ratio</dt>
@@ -79,11 +81,15 @@ export function CheckItem({ check }: { readonly check: CheckResult }) {
   );
 }
 
-function CheckFigure(props: { readonly name: string; readonly text: string }) {
+function CheckFigure(props: { readonly name: string; readonly text: string; readonly mark?: string }) {
+  const { mark = '' } = props;
   return (
     <div>
       <dt>{props.name}</dt>
-      <dd className="numeric">{props.text}</dd>
+      <dd className="numeric">
+        {props.text}
+        {mark === '' ? null : <span className="check-mark">{mark}</span>}
+      </dd>
     </div>
   );
 }

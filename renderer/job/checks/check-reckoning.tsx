@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../../core/checks/check-types.ts';
-import { sourceText } from '../../../core/documents/check-words.ts';
+import { limitText, sourceText } from '../../../core/documents/check-words.ts';
 import { CheckCaution } from './check-caution.tsx';
 import './checks.css';
 import { MissingEntry } from './missing-entry.tsx';
@@ -22,7 +22,7 @@ export function CheckReckoning(props: {
       {check.value === null ? null : (
         <p className="reckoning-figures">
           <strong>{check.value.text}</strong>
-          {check.limit === null ? null : <span>against {check.limit.text}</span>}
+          {check.limit === null ? null : <span>against {limitText(check)}</span>}
           <RatioBar ratio={check.ratio} />
         </p>
       )}
