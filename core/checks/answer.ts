@@ -51,14 +51,14 @@ const dust = 1e-9;
 /**
  * Holds a value against a limit. The ratio is value over limit where more is worse, limit over value where less is
  * worse, so that above 1 is beyond; null where one of them is nothing and no ratio can be told.
- * @param told.remedy - what would bring it within; told only where it is beyond.
+ * @param told.remedy - what would bring it within; told, and searched for, only where it is beyond.
  */
 export function held(
   told: Told & {
     readonly value: Measured;
     readonly limit: Measured;
     readonly worse: 'more' | 'less';
-    readonly remedy: string;
+    readonly remedy: string | (() => string);
   },
 ): Answer {
   const { value, limit, worse } = told;
@@ -71,7 +71,7 @@ export function held(
     limit,
     ratio: Number.isFinite(ratio) && ratio >= 0 ? ratio : null,
     verdict: beyond ? 'beyond' : 'within',
-    remedy: beyond ? told.remedy : null,
+    remedy: beyond ? (typeof told.remedy === 'string' ? told.remedy : told.remedy()) : null,
     missingField: null,
   };
 }

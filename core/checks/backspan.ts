@@ -1,7 +1,7 @@
 import { formatLength } from '../units/format-length.ts';
 import { atTail, held, noSource, type Check, step } from './answer.ts';
 import { governingTail } from './governing.ts';
-import { plain, toOne } from './measured.ts';
+import { atLeast, atMost, plain, toOne } from './measured.ts';
 
 /** The piece reaches at least this many times as far back as it sticks out. [-] Common practice, no source. */
 const usualRatio = 2;
@@ -33,8 +33,8 @@ export const backspan: Check = {
         'At 2 to 1 the back end is pulled up by a quarter of an even load on the overhang; at 1 to 1 by half.',
       ],
       remedy: blocked
-        ? `Only ${formatLength(clearIn)} is clear. An overhang of ${formatLength(clearIn / usualRatio / section.slopeFactor)} level, or a backspan of ${formatLength(neededIn)} past what is in the way, would bring it within.`
-        : `A backspan of ${formatLength(neededIn)} along the slope would bring it within.`,
+        ? `Only ${formatLength(clearIn)} is clear. An overhang of ${atMost(clearIn / usualRatio / section.slopeFactor)} level, or a backspan of ${atLeast(neededIn)} past what is in the way, would bring it within.`
+        : `A backspan of ${atLeast(neededIn)} along the slope would bring it within.`,
       why: [
         step(
           'Backspan to overhang',

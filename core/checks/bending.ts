@@ -46,11 +46,11 @@ export const bending: Check = {
         worse: 'more',
         source: [source('NDS 2018, 3.3 and 4.3', 'published'), valuesSource, loadSource],
         assumptions: [
-          ...eave.speciesAssumptions.slice(0, eave.design.structure.species === null ? 1 : 0),
+          ...eave.taken.extender,
           'The tail is taken as whole, straight-grained lumber of the grade; the wood above the notch carries the moment alone.',
           ...loadAssumptions,
         ],
-        remedy: remedyOf(eave, tail),
+        remedy: () => remedyOf(eave, tail),
         why: [
           ...loadSteps(eave, governing),
           step(

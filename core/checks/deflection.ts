@@ -11,7 +11,7 @@ import { longestOverhang } from './shorter-overhang.ts';
 import { tipSag } from './statics/overhang-beam.ts';
 import type { CaseForces, ReckonedTail } from './statics/reckon-tail.ts';
 
-const what = 'Sag of the tail under the passing load against L/180';
+const what = 'Sag of the tail under the short-term load against L/180';
 
 /**
  * Sag of the tail's end, square to the slope, under roof live or snow load: w a^3 (4 b + 3 a) / (24 E I) with a along the
@@ -33,13 +33,24 @@ export const deflection: Check = {
     const { tail, forces } = governing;
     const stiffness = elastic.psi * inertia(eave.stock.depthIn);
     const { acrossLbPerIn, alongIn, backIn } = beamOf(tail, forces);
-    const deeper = dressedSections.find(
-      ({ nominalThicknessIn, depthIn }) =>
-        nominalThicknessIn === 2 && depthIn > eave.stock.depthIn && ratio(tail, forces, depthIn) <= 1,
-    );
-    const overhangIn = longestOverhang(eave, tail, (changed) =>
-      Math.max(...changed.cases.map((one) => ratio(changed, one))),
-    );
+    const remedyOf = (): string => {
+      const deeper = dressedSections.find(
+        ({ nominalThicknessIn, depthIn }) =>
+          nominalThicknessIn === 2 && depthIn > eave.stock.depthIn && ratio(tail, forces, depthIn) <= 1,
+      );
+      const overhangIn = longestOverhang(eave, tail, (changed) =>
+        Math.max(...changed.cases.map((one) => ratio(changed, one))),
+      );
+      const ways = [
+        ...(overhangIn === undefined ? [] : [`A level overhang of ${formatLength(overhangIn)}`]),
+        ...(deeper === undefined
+          ? []
+          : [`${overhangIn === undefined ? 'A' : 'a'} ${deeper.section} at the same spacing`]),
+      ];
+      return ways.length === 0
+        ? 'A tail on both faces of the rafter halves the sag; ask an engineer.'
+        : `${ways.join(', or ')} would bring it within.`;
+    };
     return mindingSnow(
       eave,
       held({
@@ -55,24 +66,16 @@ export const deflection: Check = {
           loadSource,
         ],
         assumptions: [
+          ...eave.taken.extender,
           'The whole section is counted; the notch over the plate and the give of the nails are not, and add to the sag.',
           "The back end is held where the nails' pulls have their resultant.",
           ...loadAssumptions.slice(0, 1),
         ],
-        remedy: [
-          ...(overhangIn === undefined ? [] : [`A level overhang of ${formatLength(overhangIn)}`]),
-          ...(deeper === undefined ? [] : [`a ${deeper.section} at the same spacing`]),
-        ]
-          .join(', or ')
-          .concat(
-            overhangIn === undefined && deeper === undefined
-              ? 'A tail on both faces of the rafter halves the sag; ask an engineer.'
-              : ' would bring it within.',
-          ),
+        remedy: remedyOf,
         why: [
           ...loadSteps(eave, governing),
           step(
-            'Passing load square to the slope',
+            'Short-term load square to the slope',
             'w cos^2 of the slope, along the slope',
             `${plain(forces.transientLbPerIn, 3)} lb/in. of level run`,
             `${plain(acrossLbPerIn, 3)} lb/in.`,

@@ -43,8 +43,8 @@ export type EaveToCheck = {
   /** Undefined where no design values are on file for the lumber. */
   readonly values: LumberValues | undefined;
   readonly oldSpecies: Species;
-  /** What was taken where nobody chose: species of the extenders and of the old wood. */
-  readonly speciesAssumptions: readonly string[];
+  /** What was taken where nobody chose the species: of the extenders, and of the old wood. */
+  readonly taken: { readonly extender: readonly string[]; readonly oldWood: readonly string[] };
   readonly sheathingThicknessIn: number;
   readonly loads: EaveLoads;
   readonly tails: readonly Tail[];
@@ -90,7 +90,7 @@ export function eaveToCheck(input: JobInput, result: JobResult, layout: EaveLayo
     lumber,
     values: stock.nominalThicknessIn === 2 ? valuesOf(lumber) : undefined,
     oldSpecies: survey.oldSpecies ?? speciesWhereUnknown,
-    speciesAssumptions: speciesAssumptions(survey, design),
+    taken: takenSpecies(survey, design),
     sheathingThicknessIn,
     loads,
     tails: layout.extenders.map((extender, index) =>
@@ -161,16 +161,20 @@ function thicknessOf(cover: CoveredEave['cover']): number {
   return cover.item?.thicknessIn ?? dressedSection(cover.item?.section ?? '')?.thicknessIn ?? 0.75;
 }
 
-function speciesAssumptions(survey: EaveSurvey, design: EaveDesign): readonly string[] {
+function takenSpecies(survey: EaveSurvey, design: EaveDesign): EaveToCheck['taken'] {
   const weakest = speciesGroups[speciesWhereUnknown].name;
-  return [
-    ...(design.structure.species === null
-      ? [
-          `The extenders' species is not chosen: taken as ${weakest}, the weakest in nails of the four groups on file. Some sold lumber is weaker still; choose the species stamped on it.`,
-        ]
-      : []),
-    ...(survey.oldSpecies === null
-      ? [`The old wood's species is not known: taken as ${weakest}, the weakest in nails of the four groups.`]
-      : []),
-  ];
+  return {
+    extender:
+      design.structure.species === null
+        ? [
+            `The extenders' species is not chosen: taken as ${weakest}, the weakest in nails of the four groups on file. Some sold lumber is weaker still; choose the species stamped on it.`,
+          ]
+        : [],
+    oldWood:
+      survey.oldSpecies === null
+        ? [
+            `The old wood's species is not known: taken as ${weakest}, the weakest in nails of the four groups.`,
+          ]
+        : [],
+  };
 }

@@ -1,7 +1,6 @@
-import { formatInches } from '../units/format-length.ts';
 import { atTail, held, type Check, source, step } from './answer.ts';
 import { governingTail } from './governing.ts';
-import { inches, plain } from './measured.ts';
+import { atLeast, inches, plain } from './measured.ts';
 
 /** What the fascia has to cover against its actual depth. Source: geometry; actual sizes of PS 20. */
 export const fasciaCover: Check = {
@@ -19,7 +18,7 @@ export const fasciaCover: Check = {
       limit: inches(depthIn),
       worse: 'more',
       source: [source('Geometry; dressed sizes of PS 20-20', 'published')],
-      remedy: `A fascia ${formatInches(fasciaNeededIn)} deep or more, a square tail, or shallower stock would bring it within.`,
+      remedy: `A fascia ${atLeast(fasciaNeededIn)} deep or more, a square tail, or shallower stock would bring it within.`,
       why: [
         step(
           'To cover',

@@ -18,7 +18,7 @@ export const loadSource: CheckSource = source(
 );
 
 export const loadAssumptions: readonly string[] = [
-  'Allowable stress combinations: dead load with one passing load at a time. Drifted, sliding and unbalanced snow is not reckoned.',
+  'Allowable stress combinations: dead load with one short-term load at a time. Drifted, sliding and unbalanced snow is not reckoned.',
   'A worker with tools is 300 lb at the end of one tail, not shared with its neighbours.',
 ];
 
@@ -53,7 +53,7 @@ export function loadSteps(eave: EaveToCheck, { tail, forces }: Governing): reado
     ),
     step(
       `Load on the overhang, ${loadCase.name}`,
-      'w_D P + passing load (the tail itself counted)',
+      'w_D P + short-term load (the tail itself counted)',
       `${plain(forces.deadLbPerIn, 2)} x ${plain(p, 2)} + ${plain(forces.loadLb - forces.deadLbPerIn * p, 1)}`,
       pounds(forces.loadLb).text,
     ),

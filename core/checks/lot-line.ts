@@ -1,6 +1,5 @@
-import { formatLength } from '../units/format-length.ts';
 import { held, lacking, type Check, source, step, wholeEave } from './answer.ts';
-import { length, plain } from './measured.ts';
+import { atMost, length, plain } from './measured.ts';
 
 const what = 'Roof edge to the lot line against 5 ft';
 const sources = [source('IRC Table R302.1(1), no sprinklers; older and local texts differ', 'secondary')];
@@ -31,10 +30,7 @@ export const lotLine: Check = {
     const fasciaIn = eave.fasciaStock.thicknessIn;
     const leftIn = lotLineIn - overhangIn - fasciaIn - gutterWidthIn;
     const freeOverhangIn = lotLineIn - freeIn - fasciaIn - gutterWidthIn;
-    const shorter =
-      freeOverhangIn >= 1
-        ? ` An overhang of ${formatLength(Math.floor(freeOverhangIn * 4) / 4)} would keep 5 ft.`
-        : '';
+    const shorter = freeOverhangIn >= 1 ? ` An overhang of ${atMost(freeOverhangIn)} would keep 5 ft.` : '';
     return held({
       what,
       at: wholeEave,

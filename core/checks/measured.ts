@@ -63,3 +63,15 @@ export function squareFeet(value: number): Measured {
 export function squareInches(value: number): Measured {
   return { text: `${plain(value)} sq in.`, number: value, unit: 'sq in' };
 }
+
+const dustIn = 1e-6;
+
+/** A length that something has to be at least: rounded up to a sixteenth, so that what is read brings it within. [in] */
+export function atLeast(value: number): string {
+  return formatLength(Math.ceil(value * 16 - dustIn) / 16);
+}
+
+/** A length that something may be at most: rounded down to a sixteenth. [in] */
+export function atMost(value: number): string {
+  return formatLength(Math.floor(value * 16 + dustIn) / 16);
+}

@@ -108,8 +108,6 @@ function readings(
   const { depthIn } = eave.stock;
   const { throatIn, plumbDepthIn, overhangLevelIn } = tail.extender.section;
   const ref = { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` };
-  const against = (is: number, of: number) =>
-    `${formatInches(is)}; a quarter ${formatInches(of / 4)}, a sixth ${formatInches(of / 6)}`;
   return [
     step(
       'Square to the slope',
@@ -142,4 +140,8 @@ function readings(
       },
     ),
   ];
+}
+
+function against(isIn: number, ofIn: number): string {
+  return `${formatInches(isIn)}; a quarter ${formatInches(ofIn / 4)}, a sixth ${formatInches(ofIn / 6)}`;
 }

@@ -1,6 +1,6 @@
 import { formatLength } from '../units/format-length.ts';
 import { held, lacking, type Check, source, step, wholeEave } from './answer.ts';
-import { length, plain } from './measured.ts';
+import { atMost, length, plain } from './measured.ts';
 
 const what = "Level overhang against a third of the old rafter's span";
 const sources = [
@@ -36,7 +36,7 @@ export const overhangSpan: Check = {
       assumptions: [
         `The deck rule of a quarter of the span would give ${formatLength(spanIn / 4)} (IRC R507, seen on secondary pages; for decks, not roofs).`,
       ],
-      remedy: `An overhang of ${formatLength(spanIn / 3)} would bring it within.`,
+      remedy: `An overhang of ${atMost(spanIn / 3)} would bring it within.`,
       why: [
         step('A third of the span', 'span / 3', `${plain(spanIn, 2)} / 3`, length(spanIn / 3).text, {
           ref: `eave/${eave.layout.eaveId}/rafterSpanIn`,

@@ -84,7 +84,7 @@ export const paintedArea: Check = {
         'Painted siding and soffit that come off are not counted.',
       ],
       remedy:
-        'The federal lead-safe rule applies: a certified firm, the pamphlet for the owner, ground cover, containment and records; or have the paint tested. Put the cost in the estimate.',
+        'The federal lead paint rule applies: a certified firm, the pamphlet for the owner, ground cover, containment and records; or have the paint tested. Put the cost in the estimate.',
       why,
     });
   },

@@ -1,7 +1,6 @@
-import { formatLength } from '../units/format-length.ts';
 import { found, held, type Check, source, step, wholeEave } from './answer.ts';
 import { leastPanelWidthIn } from './data/panel-ratings.ts';
-import { length } from './measured.ts';
+import { atLeast, length } from './measured.ts';
 
 const what = 'Width of the narrowest course of panels up the slope against 24 in.';
 
@@ -35,7 +34,7 @@ export const panelWidth: Check = {
       source: [source('IRC Table R503.2.1.1(1), note c', 'published')],
       remedy:
         shortIn > 0
-          ? `A tie-back ${formatLength(shortIn)} longer (Design, Sheathing) gives a strip of 24": strip the old deck back that far, to a rafter's joint.`
+          ? `A tie-back ${atLeast(shortIn)} longer (Design, Sheathing) gives a strip of 24": strip the old deck back that far, to a rafter's joint.`
           : 'Rip the courses more evenly, so that none is narrower than 24", or lay the narrow one up the roof.',
       why: [
         step(

@@ -1,4 +1,3 @@
-import { formatInches } from '../units/format-length.ts';
 import { atTail, found, held, type Check, source, step } from './answer.ts';
 import { speciesGroups } from './data/species.ts';
 import type { EaveToCheck, Tail } from './eave-to-check.ts';
@@ -6,7 +5,7 @@ import { governingCase } from './governing.ts';
 import { loadAssumptions, loadSource, loadSteps, mindingSnow } from './load-steps.ts';
 import { adjustedBearing, valuesOf } from './lumber/adjusted-values.ts';
 import { noValues, valuesSource } from './lumber/no-values.ts';
-import { plain, pounds, psi } from './measured.ts';
+import { atLeast, plain, pounds, psi } from './measured.ts';
 import type { CaseForces } from './statics/reckon-tail.ts';
 
 const what = 'Bearing of the tail on the plate against the value across the grain';
@@ -50,14 +49,15 @@ export const plateBearing: Check = {
         worse: 'more',
         source: [source('NDS 2018, 3.10 and 4.3', 'published'), valuesSource, loadSource],
         assumptions: [
-          ...eave.speciesAssumptions,
+          ...eave.taken.extender,
+          ...eave.taken.oldWood,
           ...(tail.extender.section.bearing.kind === 'shimmed'
             ? ['A tight bearing shim as long as the plate is wide stands under the tail.']
             : []),
           'The pressure spreads evenly over the seat.',
           ...loadAssumptions,
         ],
-        remedy: `A bearing length of ${formatInches(neededIn + 1 / 16)} would bring it within.`,
+        remedy: `A bearing length of ${atLeast(neededIn)} would bring it within.`,
         why: [
           ...loadSteps(eave, governing),
           step(

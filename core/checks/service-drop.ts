@@ -31,7 +31,7 @@ export const serviceDrop: Check = {
       limit: length(limitIn),
       worse: 'less',
       source: sources,
-      assumptions: ['Voltage between conductors is no more than 300 volts. The utility decides.'],
+      assumptions: ['No more than 300 volts between conductors (from memory). The utility decides.'],
       remedy:
         'Have the utility or an electrician raise the drop before work begins, and put it in the estimate.',
       why: [

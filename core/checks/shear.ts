@@ -34,9 +34,6 @@ export const shear: Check = {
     const { throatIn } = tail.extender.section;
     const adjusted = limitOf(eave, forces.loadCase.duration);
     const stress = stressOf(eave, tail, forces);
-    const overhangIn = longestOverhang(eave, tail, ({ cases }) =>
-      Math.max(...cases.map((one) => stressOf(eave, tail, one) / limitOf(eave, one.loadCase.duration).psi)),
-    );
     return mindingSnow(
       eave,
       held({
@@ -47,10 +44,11 @@ export const shear: Check = {
         worse: 'more',
         source: [source('NDS 2018, 3.4.3.2 (a)', 'from-memory'), valuesSource, loadSource],
         assumptions: [
+          ...eave.taken.extender,
           'The notch is taken as one on the pulled side of an end, the stricter reading.',
           ...loadAssumptions,
         ],
-        remedy: `${overhangIn === undefined ? 'No shorter overhang would bring it within' : `A level overhang of ${formatLength(overhangIn)} would bring it within`}; shallower stock, which needs less notch, or a tail on both faces of the rafter helps too.`,
+        remedy: () => remedyOf(eave, tail),
         why: [
           ...loadSteps(eave, governing),
           step(
@@ -85,4 +83,15 @@ function stressOf({ stock }: EaveToCheck, tail: Tail, forces: CaseForces): numbe
 function limitOf(eave: EaveToCheck, duration: number): Adjusted {
   if (eave.values === undefined) throw new Error('shear without design values');
   return adjustedShear(eave.values, { duration, wet: eave.design.structure.wetService, repetitive: false });
+}
+
+function remedyOf(eave: EaveToCheck, tail: Tail): string {
+  const overhangIn = longestOverhang(eave, tail, ({ cases }) =>
+    Math.max(...cases.map((one) => stressOf(eave, tail, one) / limitOf(eave, one.loadCase.duration).psi)),
+  );
+  const first =
+    overhangIn === undefined
+      ? 'No shorter overhang would bring it within'
+      : `A level overhang of ${formatLength(overhangIn)} would bring it within`;
+  return `${first}; shallower stock, which needs less notch, or a tail on both faces of the rafter helps too.`;
 }

@@ -9,8 +9,9 @@ const what = 'Load on the panels against what their span rating carries';
 const panelSource = source('IRC Table R503.2.1.1(1), loads at the rated span', 'from-memory');
 
 /**
- * Passing load on the panels (roof live, snow or iced eave) against the live load of their rating. At a gap narrower than
- * the rated span the load is raised in proportion to span over gap, the least of what bending, sag and shear would give.
+ * Short-term load on the panels (roof live, snow or iced eave) against the live load of their rating. At a gap narrower than
+ * the rated span the load is raised in proportion to span over gap, the least of what bending, sag and shear would give; at a
+ * wider one it is lowered by the cube, which is what sag would give.
  * Source: IRC Table R503.2.1.1(1), cells from memory. Worked: 24/16 at 16 in. -> 40 x 24 / 16 = 60 psf.
  */
 export const sheathingLoad: Check = {
@@ -38,7 +39,7 @@ export const sheathingLoad: Check = {
     const { gapIn, at } = widestGap(eave);
     const most = eave.loads.cases.reduce((a, b) => (b.psf > a.psf ? b : a));
     const carries = (rating: (typeof panelRatingSchema.options)[number]) =>
-      ratedPanels[rating].livePsf * Math.max(1, gapIn > 0 ? ratedPanels[rating].unsupportedIn / gapIn : 1);
+      ratedPanels[rating].livePsf * spanShare(ratedPanels[rating].unsupportedIn, gapIn);
     const enough = panelRatingSchema.options.find(
       (one) => ratedPanels[one].unsupportedIn >= gapIn && carries(one) >= most.psf,
     );
@@ -56,10 +57,10 @@ export const sheathingLoad: Check = {
         remedy: `${enough === undefined ? 'Closer tails' : `A ${enough} panel, or closer tails,`} would bring it within.`,
         why: [
           ...snowSteps(eave),
-          step('Largest passing load', most.name, 'of all load cases', psf(most.psf).text),
+          step('Largest short-term load', most.name, 'of all load cases', psf(most.psf).text),
           step(
             'Load that the rating carries at this gap',
-            'live load x rated span / gap, at least the live load',
+            'live load x (rated span / gap), its cube where the gap is wider',
             `${rated.livePsf} x ${rated.unsupportedIn} / ${plain(gapIn, 2)}`,
             psf(carries(panelRating)).text,
             { source: panelSource, ref: `design/${eave.layout.eaveId}/structure.panelRating` },
@@ -69,3 +70,9 @@ export const sheathingLoad: Check = {
     );
   },
 };
+
+function spanShare(ratedIn: number, gapIn: number): number {
+  if (gapIn <= 0) return 1;
+  const share = ratedIn / gapIn;
+  return share >= 1 ? share : share ** 3;
+}

@@ -44,7 +44,8 @@ export const sisterNails: Check = {
       limit: pounds(limit),
       source: [nailSource, source('Elastic centre method: statics of nail groups', 'published'), loadSource],
       assumptions: [
-        ...eave.speciesAssumptions,
+        ...eave.taken.extender,
+        ...eave.taken.oldWood,
         "The tail bears on the plate's outer edge and turns there; the give of all nails is alike.",
         ...loadAssumptions,
       ],
@@ -66,9 +67,10 @@ export const sisterNails: Check = {
       held({
         ...told,
         worse: 'more',
-        remedy: remedyOf(eave, tail, ({ cases }) =>
-          Math.max(...cases.map((one) => one.worstNailLb / limitOf(tail, one.loadCase.duration))),
-        ),
+        remedy: () =>
+          remedyOf(eave, tail, ({ cases }) =>
+            Math.max(...cases.map((one) => one.worstNailLb / limitOf(tail, one.loadCase.duration))),
+          ),
       }),
     );
   },
@@ -137,7 +139,7 @@ export function nailSteps(
       'Depth in the rafter',
       'p / 10 D, at most 1; also with the real bearing length, the lesser counts',
       `${plain(value.penetrationIn, 3)} / ${plain(value.fullPenetrationIn, 3)}; ${plain(value.actual.lb)} lb`,
-      `${pounds(value.lb).text}`,
+      pounds(value.lb).text,
       { source: source('NDS 2018, 12.1.6.4 and Table 12N, note 3', 'published') },
     ),
     step(

@@ -45,7 +45,8 @@ export const upliftAtPlate: Check = {
       worse: 'more',
       source: [nailSource, upliftSource],
       assumptions: [
-        ...eave.speciesAssumptions.slice(-1).filter(() => eave.survey.oldSpecies === null),
+        ...eave.taken.oldWood,
+        'Up to 200 lb of net uplift a rafter, the code lets its nailing table do under conditions of its own (IRC R802.11, from memory).',
         'Toenails hold in withdrawal from the plate alone; toenails and tie are not added together.',
         ...upliftAssumptions,
       ],

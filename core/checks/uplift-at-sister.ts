@@ -40,7 +40,8 @@ export const upliftAtSister: Check = {
       limit: pounds(limit),
       source: [nailSource, upliftSource],
       assumptions: [
-        ...eave.speciesAssumptions,
+        ...eave.taken.extender,
+        ...eave.taken.oldWood,
         'What ties the tail to the plate is left out here, so this is the harder of two readings.',
         ...upliftAssumptions,
       ],

@@ -1,7 +1,6 @@
-import { formatInches } from '../units/format-length.ts';
 import { atTail, held, lacking, type Check, source, step } from './answer.ts';
 import { governingTail } from './governing.ts';
-import { inches, plain } from './measured.ts';
+import { atLeast, inches, plain } from './measured.ts';
 
 const what = 'Soffit or tail below the plate against the lowest window or door head';
 
@@ -33,7 +32,7 @@ export const windowHead: Check = {
       source: sources,
       remedy:
         eave.design.soffit.kind === 'level' && m > 0
-          ? `${formatInches(-roomIn / m)} less overhang, a sloped soffit, or a shallower tail would bring it within.`
+          ? `${atLeast(-roomIn / m)} less overhang, a sloped soffit, or a shallower tail would bring it within.`
           : 'Shallower stock would bring it within.',
       why: [
         step(

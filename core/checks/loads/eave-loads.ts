@@ -4,13 +4,13 @@ import { deadLoad, type DeadLoad } from './dead-load.ts';
 import { roofLive, workerLb } from './roof-live-load.ts';
 import { flatRoofSnow, icedEaveLoad, icedEaveWidthIn, slopedRoofSnow, type SnowSite } from './snow-load.ts';
 
-/** Dead load and one passing load, as they are combined in allowable stress design. */
+/** Dead load and one short-term load, as they are combined in allowable stress design. */
 export type LoadCase = {
   readonly id: 'dead' | 'roof-live' | 'worker' | 'snow' | 'iced-eave';
   readonly name: string;
   /** Load duration factor of the combination: that of its shortest load. [-] Source: NDS 2018, Table 2.3.2. */
   readonly duration: number;
-  /** Passing load on level area, allowable stress level. [psf] */
+  /** Short-term load on level area, allowable stress level. [psf] */
   readonly psf: number;
   /** Width from the edge in on which it lies; null for the whole overhang. [in] */
   readonly outerWidthIn: number | null;
