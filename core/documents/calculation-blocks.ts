@@ -23,9 +23,9 @@ export function calculationBlocks({ number, check }: NumberedCheck, input: JobIn
     {
       kind: 'table',
       columns: [
-        { title: 'Step', align: 'left', share: 3 },
-        { title: 'Formula', align: 'left', share: 3 },
-        { title: 'With the numbers', align: 'left', share: 3 },
+        { title: 'Step', align: 'left', share: 3.6 },
+        { title: 'Formula', align: 'left', share: 2.8 },
+        { title: 'With the numbers', align: 'left', share: 2.8 },
         { title: 'Result', align: 'right', share: 1.6 },
       ],
       rows: [...check.why.map(stepRow), verdictRow(check)],

@@ -47,9 +47,10 @@ export function limitText(check: CheckResult): string {
   return mark === '' ? check.limit.text : `${check.limit.text}, ${mark}`;
 }
 
-/** A source with its mark: `NDS 2018, 12.3.1 (seen in transcription)`. */
+/** A source with its mark: `NDS 2018, 12.3.1 (seen in transcription)`; a text that says its mark is left as it is. */
 export function sourceText(source: CheckSource): string {
-  return `${source.text} (${markWords[source.mark]})`;
+  const mark = markWords[source.mark];
+  return source.text.toLowerCase().includes(mark) ? source.text : `${source.text} (${mark})`;
 }
 
 /**

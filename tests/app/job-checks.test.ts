@@ -164,6 +164,13 @@ test('an engineer’s decision stands beside the figure, which stays; it is undo
   await expect.poll(() => decision.count()).toBe(0);
   await page.keyboard.press('ControlOrMeta+Shift+Z');
   await decision.waitFor();
+  // Told beside the figure in the reckoning and on its chip as well.
+  await row.getByRole('button', { name: /^Why: / }).click();
+  expect(await page.locator('.walk .decision').innerText()).toContain('R. Vantongeren');
+  await page.keyboard.press('Escape');
+  await goToSection(page, 'Design');
+  expect(await page.locator(`.chip[data-ref="check/${bending}"]`).innerText()).toContain('decided on');
+  await goToSection(page, 'Checks');
   // Kept with the job.
   await allSaved(page);
   await page.reload();

@@ -31,7 +31,8 @@ export function CheckItem({ check }: { readonly check: CheckResult }) {
       <div className="check-what">
         <h3 className="check-title">{title}</h3>
         <p>
-          {check.what} <span className="muted">{check.where}</span>
+          {check.what}
+          <span className="muted"> · {check.where}</span>
         </p>
       </div>
       <dl className="check-figures">

@@ -2,6 +2,7 @@ import type { CheckResult } from '../../../core/checks/check-types.ts';
 import { limitText, sourceText } from '../../../core/documents/check-words.ts';
 import { CheckCaution } from './check-caution.tsx';
 import './checks.css';
+import { DecisionNotes } from './decision-notes.tsx';
 import { MissingEntry } from './missing-entry.tsx';
 import { RatioBar } from './ratio-bar.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
@@ -26,6 +27,7 @@ export function CheckReckoning(props: {
           <RatioBar ratio={check.ratio} />
         </p>
       )}
+      <DecisionNotes checkId={check.id} check={check} />
       <CheckCaution length="short" />
       {check.why.length === 0 ? null : (
         <ol className="reckoning-steps">

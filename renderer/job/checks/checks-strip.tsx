@@ -68,7 +68,8 @@ export function ChecksLine({ eaveId }: { readonly eaveId: string }) {
 
 /** A chip for each check; those for want of an entry are named below by the entry instead. */
 function GroupChips({ checks }: { readonly checks: readonly CheckResult[] }) {
-  const { walkBack } = useJob();
+  const { walkBack, documents } = useJob();
+  const decided = new Set(documents.design.decisions.map((decision) => decision.checkId));
   return (
     <ul className="chips">
       {checks.map((check) => (
@@ -84,6 +85,7 @@ function GroupChips({ checks }: { readonly checks: readonly CheckResult[] }) {
             <span className="visually-hidden">{verdictWords[check.verdict]}: </span>
             <span>{titleOf(check)}</span>
             {check.ratio === null ? null : <strong>{ratioText(check.ratio)}</strong>}
+            {decided.has(check.id) ? <span className="tag">decided on</span> : null}
           </button>
         </li>
       ))}

@@ -1,5 +1,6 @@
 import { Button } from '../../kit/button.tsx';
 import { EmptyState } from '../../kit/empty-state.tsx';
+import { ErrorBoundary } from '../../kit/error-boundary.tsx';
 import { ChecksLine, ChecksStrip } from '../checks/checks-strip.tsx';
 import { addDesign } from '../editor/eave-list.ts';
 import { useJob } from '../job-context.ts';
@@ -47,9 +48,13 @@ export function DesignSection() {
             <DesignEntries index={designIndex} />
           </div>
           <div className="design-main">
-            <ChecksLine eaveId={eaveId} />
+            <ErrorBoundary>
+              <ChecksLine eaveId={eaveId} />
+            </ErrorBoundary>
             <SectionView eaveId={eaveId} />
-            <ChecksStrip eaveId={eaveId} />
+            <ErrorBoundary>
+              <ChecksStrip eaveId={eaveId} />
+            </ErrorBoundary>
             <Findings eaveId={eaveId} />
             <PlanView eaveId={eaveId} heightPx={240} />
             <ExtenderTable eaveId={eaveId} designIndex={designIndex} />
