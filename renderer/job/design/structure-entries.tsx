@@ -13,7 +13,7 @@ const ratings = [
 export function StructureEntries({ index }: { readonly index: number }) {
   const at = (key: keyof typeof labels) => `design.eaves.${index}.structure.${key}`;
   return (
-    <Panel title="For the checks">
+    <Panel title="Structure">
       <div className="entries entries-2">
         <JobOption path={at('species')} label={labels.species} options={optionsOf('species', 'Not known')} />
         <JobOption path={at('grade')} label={labels.grade} options={optionsOf('grade')} />
