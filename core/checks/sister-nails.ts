@@ -173,6 +173,6 @@ function remedyOf(eave: EaveToCheck, tail: Tail, ratioOf: (changed: ReckonedTail
   }
   if (ways.length === 0)
     return 'Neither a longer backspan nor closer nails would bring it within here: less overhang, bolts, or an engineer.';
-  const text = `${ways.join(', or ')}, would bring it within.`;
+  const text = `${ways.join(', or ')}${ways.length > 1 ? ',' : ''} would bring it within.`;
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
