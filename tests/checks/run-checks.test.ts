@@ -64,8 +64,7 @@ describe('the checks of a job', () => {
 
   test('name a source with its mark, and walk the reckoning, wherever a figure is held against a limit', () => {
     for (const check of checksOf(fullJob()).filter(({ limit }) => limit !== null)) {
-      expect(check.source.length, check.id).toBeGreaterThan(0);
-      expect(check.why.length, check.id).toBeGreaterThan(0);
+      expect([check.id, check.source.length > 0, check.why.length > 0]).toEqual([check.id, true, true]);
     }
   });
 
@@ -74,7 +73,7 @@ describe('the checks of a job', () => {
     expect(missing.length).toBeGreaterThan(10);
     for (const { id, missingField, verdict } of missing) {
       expect([id, verdict]).toEqual([id, 'not-covered']);
-      expect(valueAt(sample, missingField ?? ''), `${id}: ${missingField}`).toBeNull();
+      expect([id, missingField, valueAt(sample, missingField ?? '')]).toEqual([id, missingField, null]);
     }
   });
 

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { checkOf } from './checked-job.ts';
 
+const figures = (check: string) => {
+  const { value, limit } = checkOf(check);
+  return [value?.number ?? Number.NaN, limit?.number ?? Number.NaN] as const;
+};
+
 /**
  * One tail worked outside the program, with a pocket calculator's steps: Douglas fir-larch No.2 2x6 at 6/12, height above
  * plate 4-1/2, overhang 16 level, backspan 2 to 1, tails 24 in. apart; the first carries 25-1/2 in. of roof (from the wall's
@@ -11,11 +16,6 @@ import { checkOf } from './checked-job.ts';
  * Formulas: NDS 2018 and ASCE 7-16 as each check names them; figures for weights from memory.
  */
 describe('a tail worked by hand', () => {
-  const figures = (check: string) => {
-    const { value, limit } = checkOf(check);
-    return [value?.number ?? Number.NaN, limit?.number ?? Number.NaN] as const;
-  };
-
   test('bends with 1234 psi of 1682: a worker at its end', () => {
     // Throat 4.5 x cos = 4.025; 6 x 4997.3 / (1.5 x 4.025^2) = 1233.9. 900 x 1.25 x 1.3 x 1.15 = 1681.9.
     const [stress, most] = figures('bending');

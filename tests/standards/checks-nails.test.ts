@@ -189,20 +189,23 @@ describe('single shear of nails, 1-1/2 in. side member, same wood, p 10 D or mor
   });
 });
 
+function positiveRoot(a: number, b: number, c: number): number {
+  return (-b + Math.sqrt(b * b - 4 * a * c)) / (2 * a);
+}
+
 /**
  * The six modes from the equilibrium of a dowel in two blocks instead of the standard's k-terms: the general dowel equations,
  * A P^2 + B P + C = 0 without a gap (technical report on lateral connections, from memory), divided by R_d.
  */
 function byEquilibrium({ diameterIn: d, mainIn: lm, sideIn: ls, mainFe, sideFe, fyb }: DowelJoint) {
   const [qm, qs, moment] = [mainFe * d, sideFe * d, (fyb * d ** 3) / 6];
-  const solve = (a: number, b: number, c: number) => (-b + Math.sqrt(b * b - 4 * a * c)) / (2 * a);
   const yielding = {
     Im: qm * lm,
     Is: qs * ls,
-    II: solve(1 / (4 * qs) + 1 / (4 * qm), ls / 2 + lm / 2, -(qs * ls ** 2) / 4 - (qm * lm ** 2) / 4),
-    IIIm: solve(1 / (2 * qs) + 1 / (4 * qm), lm / 2, -moment - (qm * lm ** 2) / 4),
-    IIIs: solve(1 / (4 * qs) + 1 / (2 * qm), ls / 2, -(qs * ls ** 2) / 4 - moment),
-    IV: solve(1 / (2 * qs) + 1 / (2 * qm), 0, -2 * moment),
+    II: positiveRoot(1 / (4 * qs) + 1 / (4 * qm), ls / 2 + lm / 2, -(qs * ls ** 2) / 4 - (qm * lm ** 2) / 4),
+    IIIm: positiveRoot(1 / (2 * qs) + 1 / (4 * qm), lm / 2, -moment - (qm * lm ** 2) / 4),
+    IIIs: positiveRoot(1 / (4 * qs) + 1 / (2 * qm), ls / 2, -(qs * ls ** 2) / 4 - moment),
+    IV: positiveRoot(1 / (2 * qs) + 1 / (2 * qm), 0, -2 * moment),
   };
   return Object.fromEntries(Object.entries(yielding).map(([mode, lb]) => [mode, lb / reductionTerm(d)]));
 }
@@ -227,16 +230,17 @@ describe('all six yield modes', () => {
   );
 });
 
-describe('depth in the main member', () => {
-  const twoPly = (name: string, group: Group = 'DFL') =>
-    faceJointValue({
-      nail: nailOf(name),
-      sideThicknessIn: 1.5,
-      mainThicknessIn: 1.5,
-      sideGravity: gravity[group],
-      mainGravity: gravity[group],
-    });
+function twoPly(name: string, group: Group = 'DFL') {
+  return faceJointValue({
+    nail: nailOf(name),
+    sideThicknessIn: 1.5,
+    mainThicknessIn: 1.5,
+    sideGravity: gravity[group],
+    mainGravity: gravity[group],
+  });
+}
 
+describe('depth in the main member', () => {
   test.each([
     // Source: NDS 2018, 12.1.6.4 and Table 12N note 3 (factors); [nail, depth, factor, table value times factor].
     ['8d common', 1, 0.763, 74],

@@ -2,6 +2,24 @@ import { describe, expect, test } from 'vitest';
 import { ratedPanels } from '../../core/checks/data/panel-ratings.ts';
 import { checkOf, type Change } from '../checks/checked-job.ts';
 
+const heelOf = (heelIn: number) => ({
+  eave: { pitchRisePer12: 12, heightAbovePlateIn: 5.5 * Math.SQRT2 - heelIn },
+});
+
+const supportOf = (section: string) => outcome('lateral-support', { eaveDesign: { extender: { section } } });
+
+const backspanVerdict = (backspanRatio: number) => outcome('backspan', { eaveDesign: { backspanRatio } })[2];
+
+const panelNailsAt = (sheathingSpacingIn: number) =>
+  outcome('sheathing-nails', { settings: { fastening: { sheathingSpacingIn } } })[2];
+
+const ventedBy = (ventRatio: string) => checkOf('ventilation', { site: { atticAreaSqFt: 1500, ventRatio } });
+
+const lotLineAt = (lotLineIn: number) =>
+  checkOf('lot-line', { eave: { lotLineIn }, eaveDesign: { overhangIn: 24 } });
+
+const dropLimit = (eave: object) => outcome('service-drop', { eave: { heightAbovePlateIn: 5, ...eave } })[1];
+
 /** Number, limit and verdict of a check. */
 function outcome(check: string, change: Change = {}) {
   const { value, limit, verdict } = checkOf(check, change);
@@ -73,18 +91,14 @@ describe('the notch over the plate, 2x6 at 6/12 with a 3-1/2 in. seat', () => {
 describe('rules of thumb', () => {
   test('a seat of 1-1/2 in. is the least on wood', () => {
     // IRC R802.6, as seen in transcription. At 12/12 the seat is as long as the heel is high.
-    const high = (heelIn: number) => ({
-      eave: { pitchRisePer12: 12, heightAbovePlateIn: 5.5 * Math.SQRT2 - heelIn },
-    });
-    expect(outcome('seat-length', high(1.5))[2]).toBe('within');
-    expect(outcome('seat-length', high(1.25))[2]).toBe('beyond');
+    expect(outcome('seat-length', heelOf(1.5))[2]).toBe('within');
+    expect(outcome('seat-length', heelOf(1.25))[2]).toBe('beyond');
   });
 
   test('a 2x12 wants side support at the plate, a 2x10 does not, and neither is over 6 to 1', () => {
     // IRC R802.8, 2024 text, as seen in transcription; nominal sizes.
-    const of = (section: string) => outcome('lateral-support', { eaveDesign: { extender: { section } } });
-    expect(of('2x12')).toEqual([6, 5, 'beyond']);
-    expect(of('2x10')).toEqual([5, 5, 'within']);
+    expect(supportOf('2x12')).toEqual([6, 5, 'beyond']);
+    expect(supportOf('2x10')).toEqual([5, 5, 'within']);
   });
 
   test.each([
@@ -125,8 +139,7 @@ describe('rules of thumb', () => {
 
   test('backspans from 2 to 1 are within, to 1.5 to 1 beyond, and shorter ones for an engineer', () => {
     // Common practice, no source.
-    const of = (backspanRatio: number) => outcome('backspan', { eaveDesign: { backspanRatio } })[2];
-    expect([2.5, 2, 1.75, 1.5, 1.4].map(of)).toEqual([
+    expect([2.5, 2, 1.75, 1.5, 1.4].map(backspanVerdict)).toEqual([
       'within',
       'within',
       'beyond',
@@ -176,19 +189,16 @@ describe('sheathing', () => {
 
   test('panel nails stand at 6 in. near the roof edge', () => {
     // IRC Table R602.3(1), note f, from memory.
-    const at = (sheathingSpacingIn: number) =>
-      outcome('sheathing-nails', { settings: { fastening: { sheathingSpacingIn } } })[2];
-    expect([6, 12].map(at)).toEqual(['within', 'beyond']);
+    expect([6, 12].map(panelNailsAt)).toEqual(['within', 'beyond']);
   });
 });
 
 describe('roof edge, house and lot', () => {
   test('1500 sq ft of attic want 1440 sq in. at 1/150 and 720 at 1/300, 360 of them at the eaves', () => {
     // IRC R806.2, worked by hand: 1500 / 150 x 144, 1500 / 300 x 144; half at the eaves.
-    const of = (ventRatio: string) => checkOf('ventilation', { site: { atticAreaSqFt: 1500, ventRatio } });
-    expect(of('1/150').why[0]?.result).toBe('1,440 sq in.');
-    expect(of('1/300').why[0]?.result).toBe('720 sq in.');
-    expect(of('1/300').limit?.number).toBeCloseTo(360, 10);
+    expect(ventedBy('1/150').why[0]?.result).toBe('1,440 sq in.');
+    expect(ventedBy('1/300').why[0]?.result).toBe('720 sq in.');
+    expect(ventedBy('1/300').limit?.number).toBeCloseTo(360, 10);
   });
 
   test('18 in. of new overhang turn one course of ice barrier into two at 7/12', () => {
@@ -214,20 +224,17 @@ describe('roof edge, house and lot', () => {
 
   test('a wall 6-1/2 ft from the line with 24 in. of overhang leaves 4-1/2 ft less the fascia: ask', () => {
     // IRC Table R302.1(1), on secondary pages: 2 to 5 ft a rated underside, from 5 ft free, nearer than 2 ft none.
-    const at = (lotLineIn: number) =>
-      checkOf('lot-line', { eave: { lotLineIn }, eaveDesign: { overhangIn: 24 } });
-    expect(at(78)).toMatchObject({ value: { number: 78 - 24 - 0.75 }, verdict: 'beyond' });
-    expect(at(78).remedy).toMatch(/one-hour rating/);
-    expect(at(40).remedy).toMatch(/no projection nearer than 2 ft/);
-    expect(at(60 + 24.75).verdict).toBe('within');
+    expect(lotLineAt(78)).toMatchObject({ value: { number: 78 - 24 - 0.75 }, verdict: 'beyond' });
+    expect(lotLineAt(78).remedy).toMatch(/one-hour rating/);
+    expect(lotLineAt(40).remedy).toMatch(/no projection nearer than 2 ft/);
+    expect(lotLineAt(60 + 24.75).verdict).toBe('within');
   });
 
   test('a power drop is 3 ft above a roof of 4/12, 8 ft above a flatter one, 18 in. where it comes to a mast', () => {
     // Electrical code 230.24(A), on secondary pages.
-    const of = (eave: object) => outcome('service-drop', { eave: { heightAbovePlateIn: 5, ...eave } })[1];
-    expect(of({ pitchRisePer12: 4 })).toBe(36);
-    expect(of({ pitchRisePer12: 3.9 })).toBe(96);
-    expect(of({ pitchRisePer12: 4, serviceDropToMast: true })).toBe(18);
+    expect(dropLimit({ pitchRisePer12: 4 })).toBe(36);
+    expect(dropLimit({ pitchRisePer12: 3.9 })).toBe(96);
+    expect(dropLimit({ pitchRisePer12: 4, serviceDropToMast: true })).toBe(18);
   });
 
   test('a tail sags no more than L/180, L being twice the overhang', () => {

@@ -1,9 +1,14 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { elasticCentre, turnAboutPlate, type Point } from '../../core/checks/nails/nail-group.ts';
 import { reactions, tipSag } from '../../core/checks/statics/overhang-beam.ts';
 import { nailPlaces } from '../../core/checks/statics/reckon-tail.ts';
 import { bend, solve } from '../checks/beam-by-stiffness.ts';
+
+const heldDownAt = (ratio: number) => reactions(100, 8, ratio * 16).holdDownLb;
+
+const apart = (places: readonly Point[]) =>
+  places.map(([x, y]) => Math.hypot(x - (places[0]?.[0] ?? 0), y - (places[0]?.[1] ?? 0)));
 
 describe('a beam with an overhang', () => {
   test.each([
@@ -22,8 +27,7 @@ describe('a beam with an overhang', () => {
 
   test('has an uplift that goes as 2 over the ratio, as the code scales its balcony table', () => {
     // Source: IRC Table R502.3.3(2), note: uplift for 2 to 1, other ratios times 2 / ratio; as seen in transcription.
-    const at = (ratio: number) => reactions(100, 8, ratio * 16).holdDownLb;
-    for (const ratio of [1, 1.5, 3, 4]) expect(at(ratio) / at(2)).toBeCloseTo(2 / ratio, 10);
+    for (const ratio of [1, 1.5, 3, 4]) expect(heldDownAt(ratio) / heldDownAt(2)).toBeCloseTo(2 / ratio, 10);
   });
 
   test('a worker of 300 lb at the tail pulls the back end up by 300, 200, 150 and 100 lb', () => {
@@ -154,8 +158,6 @@ describe('a group of nails', () => {
       { rows: 2, spacingIn: 8, endDistanceIn: 2 },
       1,
     );
-    const apart = (places: readonly Point[]) =>
-      places.map(([x, y]) => Math.hypot(x - (places[0]?.[0] ?? 0), y - (places[0]?.[1] ?? 0)));
     for (const [index, far] of apart(flat).entries()) expect(apart(steep)[index]).toBeCloseTo(far, 9);
   });
 });
