@@ -60,7 +60,7 @@ export const iceBarrier: Check = {
         why,
         field: 'survey.site.iceBarrierRequired',
         enter:
-          'Ask the building department whether the place wants an ice barrier, and say so under Site in the survey.',
+          'Ask the building department whether the place wants an ice barrier, and say so under Snow, wind and roof in the survey.',
       });
     if (!required)
       return found({

@@ -10,7 +10,7 @@ import { plain, pounds, psf } from './measured.ts';
 
 export const snowField = 'survey.site.groundSnowPsf';
 export const enterSnow =
-  'Enter the ground snow of the place under Site in the survey; the building department knows it. Enter 0 where there is none.';
+  'Enter the ground snow of the place under Snow, wind and roof in the survey; the building department knows it. Enter 0 where there is none.';
 
 export const loadSource: CheckSource = source(
   'Loads and combinations: ASCE 7-16, chapters 2, 4 and 7, parts of it from memory; IRC Table R301.6',

@@ -19,7 +19,7 @@ export function noUplift(what: string): Answer {
     source: [upliftSource],
     field: 'survey.site.windUpliftPsf',
     enter:
-      'Enter the net wind uplift on roof overhangs of the place under Site in the survey; the building department or an engineer knows it.',
+      'Enter the net wind uplift on roof overhangs of the place under Snow, wind and roof in the survey; the building department or an engineer knows it.',
   });
 }
 

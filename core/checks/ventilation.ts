@@ -36,7 +36,7 @@ export const ventilation: Check = {
         what,
         source: sources,
         field: 'survey.site.atticAreaSqFt',
-        enter: 'Enter the level area of the vented attic under Site in the survey.',
+        enter: 'Enter the level area of the vented attic under Snow, wind and roof in the survey.',
       });
     const share = ventRatio === '1/150' ? 150 : 300;
     const wholeSqIn = (atticAreaSqFt / share) * 144;

@@ -280,6 +280,31 @@ describe('depth in the main member', () => {
   });
 });
 
+describe('a hard side member on a soft main one', () => {
+  test('counts the real bearing length, p less one diameter, where that gives less than p / 10 D of the table', () => {
+    // Source: NDS 2018, 12.3.5.3: l_m = p - E/2 with E = 2 D; by the equilibrium of the dowel, above.
+    const nail = nailOf('8d sinker');
+    const joint = {
+      nail,
+      sideThicknessIn: 1.25,
+      mainThicknessIn: 1.25,
+      sideGravity: 0.55,
+      mainGravity: 0.36,
+    };
+    const modes = byEquilibrium({
+      diameterIn: nail.diameterIn,
+      sideIn: 1.25,
+      mainIn: 1.125 - nail.diameterIn,
+      mainFe: dowelBearing(0.36),
+      sideFe: dowelBearing(0.55),
+      fyb: 100_000,
+    });
+    const value = faceJointValue(joint);
+    expect(value.lb).toBeCloseTo(Math.min(...Object.values(modes)), 8);
+    expect(value.lb).toBeLessThan(value.tabulated.lb * value.penetrationFactor);
+  });
+});
+
 describe('nails drawn out', () => {
   test('an 8d common holds 32 lb an inch in Douglas fir-larch, a 16d common 26 in spruce-pine-fir', () => {
     // Source: NDS 2018, Eq. 12.2-3 and Table 12.2C, cells seen in transcription.
