@@ -165,6 +165,11 @@ function eaveBlocks(parts: EaveParts): readonly Block[] {
   blocks.push(
     { kind: 'heading', text: `Extenders of ${layout.name}, ${design.extender.section}` },
     extenderSchedule(layout),
+    {
+      kind: 'paragraph',
+      small: true,
+      text: `Wall line: where the wall's framing face crosses the piece's top edge, measured from its square back end; strike the heel plumb from there. The blank holds ${formatLength(design.trimAllowanceIn)} to trim to the string.`,
+    },
     ...unplacedBlocks(parts),
   );
   if (detail !== undefined) blocks.push({ kind: 'drawing', drawing: detail, heightShare: 0.45 });

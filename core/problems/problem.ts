@@ -1,5 +1,3 @@
-import type { LengthReason } from '../units/parse-length.ts';
-
 /**
  * Everything that a person can cause and has to mend. `field`, where present, is the dotted path of the entry in the
  * job document, e.g. `survey.eaves.0.rafters.3.readingIn`, so that the message can stand at the entry.
@@ -81,3 +79,13 @@ export type ProblemKind =
   | { readonly code: 'disk-full' }
   | { readonly code: 'not-here'; readonly what: string }
   | { readonly code: 'internal' };
+
+/** Why a text is no length. */
+export type LengthReason =
+  | 'empty'
+  | 'form'
+  | 'negative'
+  | 'ambiguous-dash'
+  | 'inches-over-12'
+  | 'fraction-over-1'
+  | 'denominator';

@@ -1,7 +1,6 @@
 import { assertNever } from '../result.ts';
 import { formatLength } from '../units/format-length.ts';
-import type { LengthReason } from '../units/parse-length.ts';
-import type { Problem } from './problem.ts';
+import type { LengthReason, Problem } from './problem.ts';
 
 /** The sentence that tells a person what is wrong and what to do: made here and nowhere else. */
 export function problemSentence(problem: Problem): string {

@@ -1,5 +1,5 @@
 import type { HostEvent } from '../../core/contract/reply.ts';
-import { HostLost, type Transport } from '../bridge.ts';
+import { HostLost, type Transport } from './transport.ts';
 import { sessionKey } from './session-key.ts';
 
 const pauseMs = 2000;

@@ -2,7 +2,8 @@ import { QueryClient, useQuery, type UseQueryResult } from '@tanstack/react-quer
 import type { CommandInput, CommandName, CommandOutput } from '../../core/contract/contract.ts';
 import type { HostEvent, Reply } from '../../core/contract/reply.ts';
 import type { Problem } from '../../core/problems/problem.ts';
-import { HostLost, invoke, subscribe } from '../bridge.ts';
+import { invoke, subscribe } from '../bridge.ts';
+import { HostLost } from './transport.ts';
 import { currentConnection, onConnection } from './connection.ts';
 
 /** Carries a problem through TanStack Query, whose failures are thrown. */
