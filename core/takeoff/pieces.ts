@@ -71,7 +71,7 @@ function extenderCuts(extender: Extender, { design }: EaveToTakeOff): string {
   const tail = design.tailCut === 'plumb' ? `plumb tail ${angle} deg` : 'square tail';
   const long =
     design.trimAllowanceIn > 0
-      ? ` (blank ${formatInches(design.trimAllowanceIn)} long, cut to the string)`
+      ? `, left ${formatInches(design.trimAllowanceIn)} long and cut to the string`
       : '';
   return `${tail}${long}; ${bearingCuts(section.bearing)}, ${wallLine(section)}; on the ${extender.side} of rafter ${extender.rafterNumber}`;
 }

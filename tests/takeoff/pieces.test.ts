@@ -45,7 +45,7 @@ describe('pieces', () => {
     // Overhang 16 in. level: the wall's face crosses the top edge 2 x 16 x 1.118 = 35.777 in. from the back end.
     const [first] = smallTakeoff().pieces;
     expect(first?.cuts).toBe(
-      'plumb tail 26.6 deg (blank 1" long, cut to the string); seat 3-5/16", heel 1-5/8", wall line 2\' 11-3/4" from the back end on the top edge; on the right of rafter 1',
+      'plumb tail 26.6 deg, left 1" long and cut to the string; seat 3-5/16", heel 1-5/8", wall line 2\' 11-3/4" from the back end on the top edge; on the right of rafter 1',
     );
   });
 
