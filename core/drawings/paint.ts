@@ -1,5 +1,6 @@
 import { assertNever } from '../result.ts';
 import type { Drawing, Point } from './drawing.ts';
+import { cutAroundText } from './cut-around-text.ts';
 import { paintDimension } from './paint-dimension.ts';
 import type { Painted, PaintedText, Pixel, Primitive } from './painted.ts';
 import { boxesOverlap, type TextBox, textBox, textWidth } from './text-box.ts';
@@ -68,11 +69,21 @@ export function paint(drawing: Drawing, pxPerInch: number, options: PaintOptions
   }
   return shiftIntoView(
     drawing,
-    [...primitives, ...texts],
+    [
+      ...primitives.flatMap((primitive): readonly Primitive[] =>
+        isThin(primitive) ? cutAroundText(primitive, taken) : [primitive],
+      ),
+      ...texts,
+    ],
     taken,
     pxPerInch,
     (options.paddingPt ?? 4) * pxPerPt,
   );
+}
+
+/** Lines that only help to read: they give way to figures. Members do not. */
+function isThin(primitive: Primitive): primitive is Extract<Primitive, { kind: 'line' }> {
+  return primitive.kind === 'line' && (primitive.pen === 'dimension' || primitive.pen === 'light');
 }
 
 /** Moves a text along a stagger until it is clear: a turned text further along itself, a level one row by row. */
