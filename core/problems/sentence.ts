@@ -1,20 +1,21 @@
 import { assertNever } from '../result.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { LengthReason, Problem } from './problem.ts';
+import { shortened } from './shortened.ts';
 
 /** The sentence that tells a person what is wrong and what to do: made here and nowhere else. */
 export function problemSentence(problem: Problem): string {
   switch (problem.code) {
     case 'length-unreadable':
-      return lengthSentence(problem.typed, problem.reason);
+      return lengthSentence(shortened(problem.typed), problem.reason);
     case 'pitch-unreadable':
-      return `"${problem.typed}" is not a pitch. Write it like 6/12, 26.6 deg or 50 %.`;
+      return `"${shortened(problem.typed)}" is not a pitch. Write it like 6/12, 26.6 deg or 50 %.`;
     case 'pitch-out-of-range':
-      return `A pitch of ${problem.typed} cannot be built here. Enter more than 0 and at most 24/12.`;
+      return `A pitch of ${shortened(problem.typed)} cannot be built here. Enter more than 0 and at most 24/12.`;
     case 'money-unreadable':
-      return `"${problem.typed}" is not an amount. Write dollars and cents, like 12.50.`;
+      return `"${shortened(problem.typed)}" is not an amount. Write dollars and cents, like 12.50.`;
     case 'number-unreadable':
-      return `"${problem.typed}" is not a number. Write plain digits, like 12 or 12.5.`;
+      return `"${shortened(problem.typed)}" is not a number. Write plain digits, like 12 or 12.5.`;
     case 'out-of-range':
       return `${problem.what} is out of range. Enter ${problem.least} to ${problem.most}.`;
     case 'entry-invalid':
@@ -37,6 +38,8 @@ export function problemSentence(problem: Problem): string {
       return `"${problem.section}" for ${problem.use} is not a lumber size known here. Choose one like 2x6 or 1x8.`;
     case 'overhang-nothing-left':
       return `${problem.eave}: once the fascia is taken off, no overhang is left. Enter a longer overhang.`;
+    case 'tail-out-of-reach':
+      return tailSentence(problem);
     case 'piece-longer-than-stock':
       return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. Add a longer length to the price list, or shorten the overhang or backspan.`;
     case 'no-price':
@@ -107,6 +110,13 @@ function lengthSentence(typed: string, reason: LengthReason): string {
     default:
       return assertNever(reason);
   }
+}
+
+function tailSentence(problem: Extract<Problem, { code: 'tail-out-of-reach' }>): string {
+  const way = `${problem.liftIn < 0 ? 'down' : 'up'} ${formatLength(Math.abs(problem.liftIn))}`;
+  const then =
+    problem.steepness === 'rises-outward' ? 'would no longer fall outward' : 'would fall steeper than 24/12';
+  return `${problem.eave}, rafter ${problem.rafter}: its tail would have to come ${way} to the fascia line, and the new piece ${then}. Measure its pitch and height above plate again, or choose As found for the fascia line in Design, so that each tail follows its own rafter.`;
 }
 
 function csvColumnsSentence(missing: readonly string[], unknown: readonly string[]): string {
