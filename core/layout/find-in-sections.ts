@@ -71,7 +71,7 @@ export function findInSections(
         topic: 'throat',
         structural: true,
         say: () =>
-          'nothing is left above the notch: the plate stands as high as the rafter. Measure the height above plate again, or choose shallower stock.',
+          'nothing is left above the notch: the plate stands as high as the rafter. Measure the height above plate again.',
       },
     ),
     ...tell(({ fasciaSpareIn }) => (fasciaSpareIn < -untoldIn ? -fasciaSpareIn : null), {

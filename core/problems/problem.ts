@@ -12,6 +12,7 @@ export type ProblemKind =
   | { readonly code: 'pitch-out-of-range'; readonly typed: string }
   | { readonly code: 'money-unreadable'; readonly typed: string }
   | { readonly code: 'number-unreadable'; readonly typed: string }
+  | { readonly code: 'number-not-whole'; readonly typed: string }
   | { readonly code: 'out-of-range'; readonly what: string; readonly least: string; readonly most: string }
   | { readonly code: 'entry-invalid'; readonly what: string; readonly detail: string }
   // survey
@@ -43,6 +44,17 @@ export type ProblemKind =
   | { readonly code: 'no-design'; readonly eave: string }
   | { readonly code: 'unknown-section'; readonly section: string; readonly use: string }
   | { readonly code: 'overhang-nothing-left'; readonly eave: string }
+  | {
+      readonly code: 'tail-out-of-reach';
+      readonly eave: string;
+      readonly rafter: string;
+      /** How far its tail would have to come up (+) or down (-) to the fascia line. [in] */
+      readonly liftIn: number;
+      readonly steepness: 'rises-outward' | 'too-steep';
+      /** The rafter whose own tail lies furthest off the line, most likely misread, and how far it would have to come. [in] */
+      readonly furthestRafter: string;
+      readonly furthestLiftIn: number;
+    }
   // cutting and prices
   | {
       readonly code: 'piece-longer-than-stock';
@@ -50,8 +62,14 @@ export type ProblemKind =
       readonly mark: string;
       readonly pieceIn: number;
       readonly longestIn: number;
+      /** What the piece is for, and the middle of it along the wall line. */
+      readonly use?: 'extender' | 'block' | 'fascia';
+      readonly middleIn?: number;
     }
+  /** A length that the cut plan goes without, because of the problem behind it; the sum is whole all the same. */
+  | { readonly code: 'length-left-out'; readonly because: Problem }
   | { readonly code: 'no-price'; readonly item: string }
+  | { readonly code: 'price-of-nothing'; readonly item: string }
   | { readonly code: 'price-not-yet'; readonly item: string; readonly asOf: string; readonly firstOn: string }
   | {
       readonly code: 'unit-does-not-fit';
@@ -66,7 +84,10 @@ export type ProblemKind =
   | { readonly code: 'csv-columns'; readonly missing: readonly string[]; readonly unknown: readonly string[] }
   | { readonly code: 'csv-row'; readonly row: number; readonly column: string; readonly detail: string }
   | { readonly code: 'csv-broken'; readonly row: number; readonly detail: string }
+  /** `detail` says where the text ceases to be JSON, e.g. `at line 3`. */
   | { readonly code: 'file-not-json'; readonly detail: string }
+  /** Two or more faults of one file; each with its `field`. */
+  | { readonly code: 'file-faults'; readonly faults: readonly Problem[] }
   | { readonly code: 'file-not-a-job'; readonly detail: string }
   | { readonly code: 'file-not-written'; readonly fileName: string }
   | { readonly code: 'not-found'; readonly what: string }

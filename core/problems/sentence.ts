@@ -1,4 +1,5 @@
 import { assertNever } from '../result.ts';
+import { entryName } from '../job/entry-name.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { LengthReason, Problem } from './problem.ts';
 import { shortened } from './shortened.ts';
@@ -9,15 +10,20 @@ export function problemSentence(problem: Problem): string {
     case 'length-unreadable':
       return lengthSentence(shortened(problem.typed), problem.reason);
     case 'pitch-unreadable':
+      if (problem.typed.trim() === '') return 'Enter a pitch, like 6/12 or 26.6 deg.';
       return `"${shortened(problem.typed)}" is not a pitch. Write it like 6/12, 26.6 deg or 50 %.`;
     case 'pitch-out-of-range':
       return `A pitch of ${shortened(problem.typed)} cannot be built here. Enter more than 0 and at most 24/12.`;
     case 'money-unreadable':
+      if (problem.typed.trim() === '') return 'Enter an amount, like 12.50.';
       return `"${shortened(problem.typed)}" is not an amount. Write dollars and cents, like 12.50.`;
     case 'number-unreadable':
+      if (problem.typed.trim() === '') return 'Enter a number, like 12.';
       return `"${shortened(problem.typed)}" is not a number. Write plain digits, like 12 or 12.5.`;
+    case 'number-not-whole':
+      return `${shortened(problem.typed.trim())} is not a whole number. Enter one without a fraction, like 12.`;
     case 'out-of-range':
-      return `${problem.what} is out of range. Enter ${problem.least} to ${problem.most}.`;
+      return `${problem.what} is out of range. Enter ${rangeWords(problem.least, problem.most)}.`;
     case 'entry-invalid':
       return `${problem.what}: ${problem.detail}`;
     case 'no-eaves':
@@ -41,9 +47,13 @@ export function problemSentence(problem: Problem): string {
     case 'tail-out-of-reach':
       return tailSentence(problem);
     case 'piece-longer-than-stock':
-      return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. Add a longer length to the price list, or shorten the overhang or backspan.`;
+      return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. ${wayOut(problem)}`;
+    case 'length-left-out':
+      return `Left out of the cut plan: ${problemSentence(problem.because)}`;
     case 'no-price':
       return `No price for ${problem.item}. Add it to the price list.`;
+    case 'price-of-nothing':
+      return `${problem.item} has a price of $0.00, which counts as no price. Enter what it costs on the price list.`;
     case 'price-not-yet':
       return `${problem.item} has no price on or before ${problem.asOf}; its first is of ${problem.firstOn}. Add an earlier price or a later estimate date.`;
     case 'unit-does-not-fit':
@@ -61,7 +71,9 @@ export function problemSentence(problem: Problem): string {
     case 'csv-broken':
       return `Row ${problem.row} cannot be read as CSV (${problem.detail}). Nothing was imported.`;
     case 'file-not-json':
-      return `The file is not JSON (${problem.detail}). Choose a job file that Eavewright wrote.`;
+      return `The file is not a job file: it is not JSON, ${problem.detail}. Choose a file of "Export to a job file".`;
+    case 'file-faults':
+      return `${problem.faults.length} entries of the file cannot be read. ${problem.faults.map(faultSentence).join(' ')}`;
     case 'file-not-a-job':
       return `The file is not a job file: ${problem.detail}`;
     case 'file-not-written':
@@ -91,6 +103,23 @@ export function problemSentence(problem: Problem): string {
   }
 }
 
+function wayOut({ use, middleIn }: Extract<Problem, { code: 'piece-longer-than-stock' }>): string {
+  const longer = 'add a longer length to the price list';
+  switch (use) {
+    case 'fascia':
+      return middleIn === undefined
+        ? `Set a tail in the gap under it, or ${longer}.`
+        : `Set a tail in the gap at ${formatLength(middleIn)}, or ${longer}.`;
+    case 'block':
+      return `Leave its bay open in Design, or ${longer}.`;
+    case 'extender':
+    case undefined:
+      return 'Add a longer length to the price list, or shorten the overhang or backspan.';
+    default:
+      return assertNever(use);
+  }
+}
+
 function lengthSentence(typed: string, reason: LengthReason): string {
   switch (reason) {
     case 'empty':
@@ -113,10 +142,32 @@ function lengthSentence(typed: string, reason: LengthReason): string {
 }
 
 function tailSentence(problem: Extract<Problem, { code: 'tail-out-of-reach' }>): string {
-  const way = `${problem.liftIn < 0 ? 'down' : 'up'} ${formatLength(Math.abs(problem.liftIn))}`;
+  const way = (liftIn: number): string => `${liftIn < 0 ? 'down' : 'up'} ${formatLength(Math.abs(liftIn))}`;
   const then =
     problem.steepness === 'rises-outward' ? 'would no longer fall outward' : 'would fall steeper than 24/12';
-  return `${problem.eave}, rafter ${problem.rafter}: its tail would have to come ${way} to the fascia line, and the new piece ${then}. Measure its pitch and height above plate again, or choose As found for the fascia line in Design, so that each tail follows its own rafter.`;
+  const measure =
+    problem.furthestRafter === problem.rafter
+      ? 'Measure its'
+      : `Rafter ${problem.furthestRafter} lies furthest off, ${way(problem.furthestLiftIn)}: measure its`;
+  return `${problem.eave}, rafter ${problem.rafter}: its tail would have to come ${way(problem.liftIn)} to the fascia line, and the new piece ${then}. ${measure} pitch and height above plate again, or choose As found for the fascia line in Design, so that each tail follows its own rafter.`;
+}
+
+/**
+ * The sentence for one fault of a file, with the entry that it stands at.
+ * @returns e.g. `Survey, eave 1, rafter 4, reading: "2 cubits" is not a length. ...`.
+ */
+export function faultSentence(fault: Problem): string {
+  const sentence = problemSentence(fault);
+  return fault.field === undefined || fault.code === 'entry-invalid'
+    ? sentence
+    : `${entryName(fault.field)}: ${sentence}`;
+}
+
+/** No bound is said as one: a blank, or the largest whole number that a machine counts by. */
+function rangeWords(least: string, most: string): string {
+  const open = (bound: string): boolean => bound === '' || bound === String(Number.MAX_SAFE_INTEGER);
+  if (open(most)) return `${least} or more`;
+  return open(least) ? `${most} or less` : `${least} to ${most}`;
 }
 
 function csvColumnsSentence(missing: readonly string[], unknown: readonly string[]): string {
