@@ -3,6 +3,7 @@ import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { entryName } from './entry-name.ts';
 import { jobFileSchema, type JobFile } from './job-file.ts';
+import { jsonFaultLine } from './json-fault.ts';
 
 /**
  * Reads a job file of the schema in fixtures/job-file.md.
@@ -39,12 +40,12 @@ export function entryProblems(issues: readonly z.core.$ZodIssue[], document: unk
 }
 
 function parseJson(text: string): Result<unknown, Problem> {
+  const bare = text.replace(/^\uFEFF/, '');
   try {
-    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
+    const value: unknown = JSON.parse(bare);
     return ok(value);
-  } catch (error) {
-    const detail = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 200) : 'unreadable';
-    return fail({ code: 'file-not-json', detail });
+  } catch {
+    return fail({ code: 'file-not-json', detail: `at line ${jsonFaultLine(bare)}` });
   }
 }
 
