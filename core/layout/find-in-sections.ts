@@ -46,8 +46,8 @@ export function findInSections(
       {
         topic: 'no-bearing',
         structural: true,
-        say: (shim) =>
-          `the extender clears the plate by ${shim} and does not bear without a bearing shim of that height.`,
+        say: (shim, count) =>
+          `the extender clears the plate by ${shim} and does not bear without a bearing shim of that height. Shims: ${count} of ${shim}, ripped from what is left over; not counted as bought.`,
       },
     ),
     ...tell(({ bearing }) => shortBearing(bearing), {
