@@ -31,11 +31,29 @@ export async function invoke<N extends CommandName>(
   }
 }
 
-/** Hears what the host tells without being asked; returns the function that stops it. */
+const listeners = new Set<(event: HostEvent) => void>();
+let stopListening: (() => void) | null = null;
+
+/**
+ * Hears what the host tells without being asked; returns the function that stops it. All who listen share one line to the
+ * host: a browser opens only a few to one address, over all its windows.
+ */
 export function subscribe(callback: (event: HostEvent) => void): () => void {
-  return transport.subscribe(callback, () => {
-    invoke('app.info', {}).catch(() => {
-      // Said by the banner.
-    });
-  });
+  listeners.add(callback);
+  stopListening ??= transport.subscribe(
+    (event) => {
+      for (const listener of listeners) listener(event);
+    },
+    () => {
+      invoke('app.info', {}).catch(() => {
+        // Said by the banner.
+      });
+    },
+  );
+  return () => {
+    listeners.delete(callback);
+    if (listeners.size > 0) return;
+    stopListening?.();
+    stopListening = null;
+  };
 }
