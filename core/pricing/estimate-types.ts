@@ -62,5 +62,7 @@ export type Estimate = {
   readonly grossMarkupPercent: DecimalText;
   /** What is not in the sum, by name. While this is not empty, the total is not the price of the job. */
   readonly lacks: readonly Problem[];
+  /** What is worth knowing and leaves the sum whole, such as a length that the cut plan goes without. */
+  readonly notes: readonly Problem[];
   readonly validUntil: string;
 };

@@ -165,9 +165,12 @@ export function faultSentence(fault: Problem): string {
 
 /** No bound is said as one: a blank, or the largest whole number that a machine counts by. */
 function rangeWords(least: string, most: string): string {
-  const open = (bound: string): boolean => bound === '' || bound === String(Number.MAX_SAFE_INTEGER);
-  if (open(most)) return `${least} or more`;
-  return open(least) ? `${most} or less` : `${least} to ${most}`;
+  if (isNoBound(most)) return `${least} or more`;
+  return isNoBound(least) ? `${most} or less` : `${least} to ${most}`;
+}
+
+function isNoBound(bound: string): boolean {
+  return bound === '' || bound === String(Number.MAX_SAFE_INTEGER);
 }
 
 function csvColumnsSentence(missing: readonly string[], unknown: readonly string[]): string {
