@@ -15,6 +15,7 @@ import { notify } from '../../kit/notices.tsx';
 import { Screen } from '../../kit/screen.tsx';
 import { ItemPanel } from './item-panel.tsx';
 import { NewItemDialog } from './new-item-dialog.tsx';
+import { useSettledPriceItems } from './price-item-store.ts';
 import { PriceListPanel } from './price-list-panel.tsx';
 
 /** What things cost: every item with its newest price, and beside it the chosen item with all of its prices. */
@@ -26,6 +27,7 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
   const [isAdding, setAdding] = useState(false);
   const [fileProblem, setFileProblem] = useState<string | null>(null);
   useCommand('edit.search', focusSearch);
+  useSettledPriceItems(list.data, list.isFetching);
 
   const importFile = async (text: string, fileName: string): Promise<void> => {
     try {
