@@ -24,6 +24,7 @@ npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
 
 Writes takeoff.pdf, cut-list.pdf, quote.pdf and results.json, every figure with its unit in its name.
 Problems go to standard error, one sentence a line, with the entry they are about in front.
+What is worth knowing and leaves the sums whole begins with "note:" and does not change the exit code.
 Exit code 0: everything was computed and nothing is missing from the sums.
 Exit code 1: the job cannot be computed (no files are written), or the sums lack something (the files are
 written, and say on their first page that they are not complete).`;
@@ -69,6 +70,7 @@ async function run(args: readonly string[]): Promise<number> {
     console.error(`The files cannot be written to ${options.out} (${error.code}). Choose another folder.`);
     return 1;
   }
+  for (const note of result.value.estimate.notes) console.error(`note: ${told(note)}`);
   const lacks = lackSentences(result.value);
   for (const sentence of lacks) console.error(`missing from the sums: ${sentence}`);
   return lacks.length === 0 ? 0 : 1;
@@ -89,7 +91,7 @@ function readOptions(args: readonly string[]): Options | string {
       },
     }));
   } catch (error) {
-    return `${error instanceof Error ? error.message : String(error)} Run with --help to see what is understood.`;
+    return `${withStop(error instanceof Error ? error.message : String(error))} Run with --help to see what is understood.`;
   }
   if (values.help === true) return 'help';
   if (values.out === undefined || values.out === '') return 'Say where the files go: --out DIR. See --help.';
@@ -99,12 +101,19 @@ function readOptions(args: readonly string[]): Options | string {
   return { out: values.out, job: values.job ?? sampleJob, paper: values.paper };
 }
 
+function withStop(sentence: string): string {
+  return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
+}
+
 function complain(problems: readonly Problem[]): 1 {
-  for (const problem of problems) {
-    const sentence = problemSentence(problem);
-    console.error(problem.field === undefined ? sentence : `${problem.field}: ${sentence}`);
-  }
+  for (const problem of problems) console.error(told(problem));
   return 1;
+}
+
+/** A problem as one line, the entry it is about in front. */
+function told(problem: Problem): string {
+  const sentence = problemSentence(problem);
+  return problem.field === undefined ? sentence : `${problem.field}: ${sentence}`;
 }
 
 function isFileError(error: unknown): error is Error & { readonly code: string } {

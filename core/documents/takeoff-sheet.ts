@@ -130,19 +130,25 @@ function hoursTable(lines: readonly TakeoffLine[]): Block {
       { title: 'Task', align: 'left', share: 3 },
       { title: 'Where', align: 'left', share: 2 },
       { title: 'Hours', align: 'right', share: 0 },
+      { title: 'Rate', align: 'left', share: 0 },
     ],
     rows: [
       ...grouped(
         labour,
-        (line) => ({ cells: [line.description, line.where, line.quantity] }),
+        (line) => ({ cells: [line.description, line.where, line.quantity, rateWords(line)] }),
         (ofPhase) => ({
-          cells: [`Sum, ${ofPhase[0]?.phase ?? ''}`, '', sumHours(ofPhase)],
+          cells: [`Sum, ${ofPhase[0]?.phase ?? ''}`, '', sumHours(ofPhase), ''],
           style: 'subtotal',
         }),
       ),
-      { cells: ['All hours', '', sumHours(labour)], style: 'total' },
+      { cells: ['All hours', '', sumHours(labour), ''], style: 'total' },
     ],
   };
+}
+
+/** A placeholder is marked, so that nobody takes its hours for the shop's own. */
+function rateWords({ need }: TakeoffLine): string {
+  return need.kind === 'labour' && need.rateMark === 'placeholder' ? 'placeholder' : 'own';
 }
 
 function sumHours(lines: readonly TakeoffLine[]): string {

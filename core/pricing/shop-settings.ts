@@ -3,6 +3,7 @@ import { decimalField, lengthField } from '../survey/fields.ts';
 
 /** What stands behind a production rate: a placeholder of ours, or the shop's own number. */
 export const rateMarkSchema = z.enum(['placeholder', 'own']);
+export type RateMark = z.infer<typeof rateMarkSchema>;
 
 export const labourRateSchema = z.strictObject({
   /** A key of core/takeoff/labour-tasks.ts. */

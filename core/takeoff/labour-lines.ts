@@ -68,7 +68,13 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
           })),
         ]),
       ],
-      need: { kind: 'labour', task: task.key, hours },
+      need: {
+        kind: 'labour',
+        task: task.key,
+        hours,
+        unitHours: rate.hoursPerUnit,
+        rateMark: rate.own ? 'own' : 'placeholder',
+      },
     };
     return [line];
   });

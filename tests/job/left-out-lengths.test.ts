@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { changedJob, entryOf, type RawJob } from './changed-job.ts';
+import { resultsJson } from '../../core/job/results-json.ts';
 import { soundResult } from './example-job.ts';
 
 /** The estimate with the 8 ft 2x6 changed; the 12 ft one stays. */
@@ -39,6 +40,17 @@ describe('a length that cannot be priced', () => {
     expect(notes).toEqual([sentence]);
     expect(bought).not.toContain('2x6-8');
     expect(bought).toContain('2x6-12');
+  });
+
+  test('is told in the results too', () => {
+    const job = changedJob((raw) => Object.assign(entryOf(raw.priceList, '2x6-8'), { prices: [] }));
+    expect(resultsJson(job, soundResult(job)).estimate.notes).toEqual([
+      {
+        code: 'length-left-out',
+        sentence: 'Left out of the cut plan: No price for 2x6 No.2, 8 ft. Add it to the price list.',
+        field: null,
+      },
+    ]);
   });
 
   test('is lacking where no other length is there', () => {
@@ -99,10 +111,10 @@ test('a price list of lengths that the shop does not buy says where to allow one
   );
 });
 
-describe('a piece longer than any board', () => {
-  const sentences = (change: (raw: RawJob) => void) =>
-    soundResult(changedJob(change)).unplanned.map(({ problem }) => problemSentence(problem));
+const sentences = (change: (raw: RawJob) => void) =>
+  soundResult(changedJob(change)).unplanned.map(({ problem }) => problemSentence(problem));
 
+describe('a piece longer than any board', () => {
   test('of the fascia asks for a tail in the gap, by station', () => {
     const told = sentences((raw) => {
       Object.assign(entryOf(raw.survey.eaves, 'porch'), {

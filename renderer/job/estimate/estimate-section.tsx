@@ -9,6 +9,7 @@ import { Lacks } from '../parts/lacks.tsx';
 import { NoFigures } from '../parts/no-figures.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
 import { BuildUp } from './build-up.tsx';
+import { EstimateNotes } from './estimate-notes.tsx';
 import { SavedEstimates } from './saved-estimates.tsx';
 
 /** Cost lines by phase, the build-up to the price, and the estimates that were saved. */
@@ -38,6 +39,7 @@ export function EstimateSection() {
           <SavedEstimates />
         </div>
       </div>
+      <EstimateNotes notes={estimate.notes} />
     </div>
   );
 }
