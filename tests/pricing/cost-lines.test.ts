@@ -184,11 +184,12 @@ describe('other lines of the estimate', () => {
     });
   });
 
+  const marked = (rateMark: 'own' | 'placeholder') => {
+    const made = estimateOf(jobOf(list, shop), takeoffOf([takeoffLine('l', labourNeed('4.42', rateMark))]));
+    return made.lines.map((one) => [one.rateMark, one.madeOf.find(({ ref }) => ref === 'labour/fascia')]);
+  };
+
   test("says of every hour whether the shop's own rate or a placeholder stands behind it", () => {
-    const marked = (rateMark: 'own' | 'placeholder') => {
-      const made = estimateOf(jobOf(list, shop), takeoffOf([takeoffLine('l', labourNeed('4.42', rateMark))]));
-      return made.lines.map((one) => [one.rateMark, one.madeOf.find(({ ref }) => ref === 'labour/fascia')]);
-    };
     expect(marked('placeholder')).toEqual([
       ['placeholder', { label: 'Hours for one, placeholder rate', value: '0.08 h', ref: 'labour/fascia' }],
     ]);
