@@ -1,6 +1,7 @@
 import { formatRate } from '../pricing/cost-draft.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
+import { choiceWords } from './choice-words.ts';
 
 /**
  * Writes an entry of a document for people, by the unit at the end of its name.
@@ -44,6 +45,8 @@ function numberValue(name: string, value: number): string {
 }
 
 function textValue(name: string, value: string): string {
+  const chosen = choiceWords(name, value);
+  if (chosen !== undefined) return chosen;
   if (name.endsWith('Percent')) return `${value} %`;
   if (name.includes('Usd')) return formatRate(value);
   return value;

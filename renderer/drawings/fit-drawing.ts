@@ -6,6 +6,12 @@ import { standardScales } from '../../core/drawings/standard-scales.ts';
 /** Screen pixels for one point of type: 96 pixels and 72 points an inch. [px/pt] */
 export const screenPxPerPt = 96 / 72;
 
+/**
+ * Type on a screen is drawn larger against the drawing than on paper, where the eye is nearer: the smallest, of 6 points,
+ * is 10 pixels high. [px/pt]
+ */
+export const typePxPerPt = 1.7;
+
 /** A drawing painted for the screen, and what to say of its scale. */
 export type OnScreen = {
   readonly painted: Painted;
@@ -45,7 +51,7 @@ function between(drawing: Drawing, standard: OnScreen, widthPx: number, heightPx
   let high = pxPerInchAt(standard.step - 1);
   for (let halving = 0; halving < halvings; halving += 1) {
     const middle = (low + high) / 2;
-    const painted = paint(drawing, middle, { pxPerPt: screenPxPerPt });
+    const painted = paint(drawing, middle, { pxPerPt: typePxPerPt });
     if (fits(painted, widthPx, heightPx)) {
       low = middle;
       const ratio = (72 * screenPxPerPt) / middle;
@@ -69,7 +75,7 @@ function fits(painted: Painted, widthPx: number, heightPx: number): boolean {
 export function atStep(drawing: Drawing, step: number): OnScreen {
   const within = Math.max(0, Math.min(standardScales.length - 1, step));
   return {
-    painted: paint(drawing, pxPerInchAt(within), { pxPerPt: screenPxPerPt }),
+    painted: paint(drawing, pxPerInchAt(within), { pxPerPt: typePxPerPt }),
     scaleText: `Scale ${standardScales[within]?.name ?? ''}`,
     step: within,
   };

@@ -8,7 +8,9 @@ import { isUnfilled } from '../editor/unfilled.ts';
  * others, on which all later stations rest.
  */
 export function withoutUnfilled(documents: Documents): Documents | null {
-  const unfilled = Object.keys(documents.drafts).filter((path) => isUnfilled(documents, path));
+  const unfilled = Object.keys(documents.drafts).filter(
+    (path) => !areWords(path) && isUnfilled(documents, path),
+  );
   const entries = new Set<string>();
   for (const path of unfilled) {
     const entry = listEntryOf(path, documents);
@@ -31,6 +33,11 @@ export function withoutUnfilled(documents: Documents): Documents | null {
     },
     design: { ...design, extraCosts: kept(design.extraCosts, 'design.extraCosts') },
   };
+}
+
+/** Words change no figure. */
+function areWords(path: string): boolean {
+  return path.endsWith('.description') || path.startsWith('design.exclusions.');
 }
 
 /** The entry of a list that can be left out as a whole; null where there is none. */

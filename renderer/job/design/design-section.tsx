@@ -48,7 +48,7 @@ export function DesignSection() {
           <div className="design-main">
             <SectionView eaveId={eaveId} />
             <Findings eaveId={eaveId} />
-            <PlanView eaveId={eaveId} heightPx={240} />
+            <PlanView eaveId={eaveId} />
             <ExtenderTable eaveId={eaveId} designIndex={designIndex} />
             <BayTable eaveId={eaveId} designIndex={designIndex} />
           </div>

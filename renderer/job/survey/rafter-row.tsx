@@ -31,8 +31,12 @@ type RowProps = {
 export const RafterRow = memo(function RafterRow(props: RowProps) {
   const { eave, eaveIndex, row, rafter, drafts, editor } = props;
   const [focused, setFocused] = useState<string | null>(null);
+  const [isTouched, setTouched] = useState(false);
   const base = `survey.eaves.${eaveIndex}.rafters.${row}`;
+  // A row that was just put in asks for nothing in red before it was typed in or left.
+  const isFresh = !isTouched && rafter?.readingIn === 0 && drafts?.['readingIn']?.trim() === '';
   const problems = [...keysOf(drafts), ...pathsOf(props.problems)]
+    .filter((key) => !(isFresh && key === 'readingIn'))
     .map((key) => ({ key, problem: entryProblem(`${base}.${key}`, drafts?.[key], props.problems ?? []) }))
     .filter(
       (one, index, all) => one.problem !== null && all.findIndex(({ key }) => key === one.key) === index,
@@ -47,8 +51,12 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
       draft={drafts?.[key]}
       blankMeans={blankMeans}
       problem={problems.find((one) => one.key === key)?.problem ?? null}
-      onFocused={(isFocused) => setFocused(isFocused ? key : null)}
+      onFocused={(isFocused) => {
+        setFocused(isFocused ? key : null);
+        if (!isFocused) setTouched(true);
+      }}
       onText={(text) => {
+        setTouched(true);
         const what = `${title.toLowerCase()} of rafter ${row + 1}`;
         if (rafter === null) {
           editor.typeWith(what, `${base}.${key}`, (now) => enterNextReading(now, eaveIndex, text));

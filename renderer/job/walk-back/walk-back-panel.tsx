@@ -5,6 +5,7 @@ import type { Explanation } from '../../../core/trace/trace.ts';
 import { Button } from '../../kit/button.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { useJob } from '../job-context.ts';
+import { Said } from '../parts/said.tsx';
 import { placeOfRef } from './place-of-ref.ts';
 
 /**
@@ -86,8 +87,12 @@ function WalkStep(props: {
   const place = placeOfRef(step.ref, documents);
   return (
     <>
-      <p className="walk-value">{step.value}</p>
-      <p>{step.how}</p>
+      <p className="walk-value">
+        <Said text={step.value} />
+      </p>
+      <p>
+        <Said text={step.how} />
+      </p>
       {step.parts.length === 0 ? null : (
         <table className="table walk-parts">
           <caption className="visually-hidden">What {step.title} was made of</caption>

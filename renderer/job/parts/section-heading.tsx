@@ -1,0 +1,45 @@
+import { useEffect, useRef, useState } from 'react';
+import { useLocation } from 'wouter';
+import { useCommand } from '../../commands/command-handlers.ts';
+import { isSection, type SectionId, sections } from '../sections.ts';
+
+/**
+ * The name of the section in view, for the ear. A section that was called up by its keys takes the focus here, so that
+ * the keyboard goes on at its top.
+ */
+export function SectionHeading(props: { readonly jobId: string; readonly section: SectionId }) {
+  const { jobId, section } = props;
+  const [, navigate] = useLocation();
+  const [wanted, setWanted] = useState<SectionId | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (wanted !== section) return;
+    setWanted(null);
+    heading.current?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }, [wanted, section]);
+  return (
+    <>
+      {Object.keys(sections)
+        .filter(isSection)
+        .map((id) => (
+          <SectionKeys
+            key={id}
+            id={id}
+            onCall={() => {
+              setWanted(id);
+              navigate(`/jobs/${jobId}/${id}`);
+            }}
+          />
+        ))}
+      <h2 ref={heading} tabIndex={-1} className="visually-hidden">
+        {sections[section]}
+      </h2>
+    </>
+  );
+}
+
+function SectionKeys(props: { readonly id: SectionId; readonly onCall: () => void }) {
+  useCommand(`job.${props.id}`, props.onCall);
+  return null;
+}
