@@ -12,6 +12,7 @@ import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
+import { looseEnds } from './loose-ends.ts';
 import { planLumber } from './plan-lumber.ts';
 
 /**
@@ -29,7 +30,7 @@ export function computeJob(input: JobInput): Result<JobResult, Problem> {
   const eaves = laidOut.value;
   const takeoff = takeOff(input, eaves);
   const { cutPlans, unplanned, leftOut } = planLumber(input, takeoff.pieces);
-  const notes = strangeSections(input.priceList);
+  const notes = [...looseEnds(input), ...strangeSections(input.priceList)];
   const estimate = makeEstimate(input, takeoff, cutPlans, unplanned, leftOut, notes);
   if (!estimate.ok) return estimate;
   return ok({

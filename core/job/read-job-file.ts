@@ -3,7 +3,9 @@ import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { entryName } from './entry-name.ts';
 import { jobFileSchema, type JobFile } from './job-file.ts';
+import { fileProblems } from './file-problems.ts';
 import { jsonFaultLine } from './json-fault.ts';
+import { trimNames } from './trim-names.ts';
 
 /**
  * Reads a job file of the schema in fixtures/job-file.md.
@@ -17,7 +19,10 @@ export function readJobFile(text: string): Result<JobFile, readonly Problem[]> {
   const notAJob = strangeFile(parsed.value);
   if (notAJob !== undefined) return fail([notAJob]);
   const read = jobFileSchema.safeParse(parsed.value);
-  return read.success ? ok(read.data) : fail(entryProblems(read.error.issues, parsed.value));
+  if (!read.success) return fail(entryProblems(read.error.issues, parsed.value));
+  const file = trimNames(read.data);
+  const problems = fileProblems(file);
+  return problems.length === 0 ? ok(file) : fail(problems);
 }
 
 /**

@@ -179,6 +179,11 @@ describe('tax, validity and old prices', () => {
     expect(validUntil({ validUntil: '2026-05-20' })).toBe('2026-05-15');
   });
 
+  test('a quote of the last days of the calendar is good to its end, and no longer', () => {
+    const late = { ...jobOf(twoSheets(), { money: { quoteValidDays: 15 } }), asOf: '9999-12-20' };
+    expect(estimateOf(late, takeoffOf(taxedAndNot)).validUntil).toBe('9999-12-31');
+  });
+
   test('a price that the supplier let go before the day of the estimate leaves the quote good for that day alone', () => {
     const lapsed = estimateOf(jobOf(twoSheets({ validUntil: '2026-04-20' })), takeoffOf(taxedAndNot));
     expect(lapsed.validUntil).toBe('2026-04-30');

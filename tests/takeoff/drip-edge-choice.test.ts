@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { problemSentence } from '../../core/problems/sentence.ts';
-import { changedJob, entryOf, type RawJob } from '../job/changed-job.ts';
+import { changedJob, entryOf } from '../job/changed-job.ts';
 import { soundResult } from '../job/example-job.ts';
 
 const edge = (id: string, entries: Record<string, unknown>) => ({
@@ -72,12 +72,10 @@ describe('the drip edge that is bought', () => {
 });
 
 describe('sheathing that is not bought any more', () => {
-  const retired = (change: (raw: RawJob) => void) => soundResult(changedJob(change));
-
   test('is lacking by name, and its sheets are still counted by its size', () => {
-    const { estimate, takeoff } = retired((raw) => {
-      Object.assign(entryOf(raw.priceList, 'panel'), { retired: true });
-    });
+    const { estimate, takeoff } = soundResult(
+      changedJob((raw) => Object.assign(entryOf(raw.priceList, 'panel'), { retired: true })),
+    );
     expect(estimate.lacks.map(problemSentence)).toEqual([
       'Sheathing of Eave A (Porch eave): "Roof panel 15/32, 4 x 8 ft" is not bought any more. Choose another sheet in Design.',
     ]);

@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { readJobFile } from '../../core/job/read-job-file.ts';
+import { shopSettingsSchema } from '../../core/pricing/shop-settings.ts';
+import { problemSentence } from '../../core/problems/sentence.ts';
+import { changedJob, changedText, entryOf, type RawJob } from './changed-job.ts';
+import { soundResult } from './example-job.ts';
+
+/** Field and sentence of each problem of the example with something changed. */
+const told = (change: (raw: RawJob) => void) => {
+  const read = readJobFile(changedText(change));
+  return read.ok ? [] : read.problem.map((problem) => [problem.field, problemSentence(problem)]);
+};
+const withRates =
+  (...tasks: string[]) =>
+  (raw: RawJob) =>
+    Object.assign(raw.settings, { labour: { rates: tasks.map((task) => ({ task, hoursPerUnit: 1 })) } });
+
+describe('labour rates of a job file', () => {
+  test('of a task that nobody knows are refused, and the nearest tasks are named', () => {
+    expect(told(withRates('fascia', 'instal-extenders'))).toEqual([
+      [
+        'settings.labour.rates.1.task',
+        'Settings, labour, labour rate 2, task: "instal-extenders" is no task known here. The nearest are install-extenders and cut-extenders. Write one that is known, or take the rate out.',
+      ],
+    ]);
+    expect(told(withRates('Facia'))[0]?.[1]).toContain('The nearest are fascia and');
+  });
+
+  test('of one task twice are refused at the second', () => {
+    expect(told(withRates('fascia', 'blocks', 'fascia'))).toEqual([
+      [
+        'settings.labour.rates.2.task',
+        'Settings, labour, labour rate 3, task: Labour rate 1 is for fascia already. Keep one of the two.',
+      ],
+    ]);
+  });
+
+  test('that a shop stored before still open', () => {
+    const rates = [{ task: 'gone', hoursPerUnit: 1 }];
+    expect(shopSettingsSchema.safeParse({ labour: { rates } }).success).toBe(true);
+  });
+});
+
+describe('lengths that the shop does not buy', () => {
+  test('are lengths that a board can have', () => {
+    const excluding = (excludedLengthsFt: number[]) =>
+      told((raw) => Object.assign(raw.settings, { cutting: { excludedLengthsFt } })).map(([field]) => field);
+    expect(excluding([20, 0, -8, 1e9])).toEqual([
+      'settings.cutting.excludedLengthsFt.1',
+      'settings.cutting.excludedLengthsFt.2',
+      'settings.cutting.excludedLengthsFt.3',
+    ]);
+    expect(excluding([1, 7.5, 60])).toEqual([]);
+  });
+});
+
+describe('names and ids of a job file', () => {
+  test('are the same with spaces around them', () => {
+    const job = changedJob((raw) => {
+      raw.job['name'] = '  Porch eave, example ';
+      Object.assign(entryOf(raw.survey.eaves, 'porch'), { id: ' porch', name: 'Porch eave  ' });
+      Object.assign(entryOf(raw.priceList, 'panel'), { id: 'panel ' });
+    });
+    expect(job).toEqual(changedJob(() => undefined));
+  });
+
+  test.each([
+    ['job.name', (raw: RawJob) => (raw.job['name'] = '   ')],
+    [
+      'survey.eaves.0.name',
+      (raw: RawJob) => Object.assign(entryOf(raw.survey.eaves, 'porch'), { name: ' \n' }),
+    ],
+    ['priceList.6.id', (raw: RawJob) => Object.assign(entryOf(raw.priceList, 'panel'), { id: ' ' })],
+    [
+      'design.extraCosts.0.description',
+      (raw: RawJob) => Object.assign(entryOf(raw.design.extraCosts, 'permit'), { description: ' ' }),
+    ],
+  ])('are more than spaces: %s', (field, change) => {
+    const problems = told(change);
+    expect(problems.map(([at]) => at)).toEqual([field]);
+    expect(problems[0]?.[1]).toMatch(/: Enter at least one character that is no space\.$/);
+  });
+});
+
+describe('what a design says of rafters and eaves that are not surveyed', () => {
+  test('binds nothing and is told with its entry', () => {
+    const plain = soundResult(changedJob(() => undefined));
+    const { estimate } = soundResult(
+      changedJob((raw) => {
+        const porch = entryOf(raw.design.eaves, 'porch');
+        const stock = { section: '2x6', grade: 'No.2' };
+        raw.design.eaves.push({ ...porch, eaveId: 'ghost' });
+        Object.assign(porch, {
+          pins: [{ rafterId: 'p9', side: 'left' }],
+          blocks: { stock, openBays: ['p8'] },
+        });
+      }),
+    );
+    expect(estimate.totalUsd).toBe(plain.estimate.totalUsd);
+    expect(estimate.lacks).toEqual([]);
+    expect(estimate.notes.map((note) => [note.field, problemSentence(note)])).toEqual([
+      [
+        'design.eaves.0.pins.0.rafterId',
+        'Porch eave, pin of "p9": no rafter of this id is surveyed, so it binds nothing. Check the id, or take it out.',
+      ],
+      [
+        'design.eaves.0.blocks.openBays.0',
+        'Porch eave, open bay right of "p8": no rafter of this id is surveyed, so it binds nothing. Check the id, or take it out.',
+      ],
+      [
+        'design.eaves.1.eaveId',
+        'Design of "ghost": no eave of this id is surveyed, so nothing of it is built. Check the id, or take the design out.',
+      ],
+    ]);
+  });
+});
