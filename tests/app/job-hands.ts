@@ -33,7 +33,12 @@ export async function startJob(page: Page, name: string): Promise<void> {
 
 /** Waits until the figures follow from what is typed. */
 export async function figuresFollow(page: Page): Promise<void> {
-  await page.getByText('Figures follow from what is typed.').waitFor();
+  await page.locator('.standing', { hasText: /Figures follow from what is typed[.;]/ }).waitFor();
+}
+
+/** The path of the entry that has the focus; null where none has. */
+export function focusedPath(page: Page): Promise<string | null> {
+  return page.evaluate(() => document.activeElement?.getAttribute('data-path') ?? null);
 }
 
 /** Waits until everything typed is on the disk. */
