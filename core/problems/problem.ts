@@ -39,6 +39,8 @@ export type ProblemKind =
       readonly rafter: string;
       readonly stationIn: number;
       readonly wallIn: number;
+      /** The end of the wall that it reaches past. */
+      readonly end: 'left' | 'right';
     }
   // design
   | { readonly code: 'no-design'; readonly eave: string }
@@ -82,12 +84,13 @@ export type ProblemKind =
   | { readonly code: 'margin-too-high'; readonly percent: string }
   // files and store
   | { readonly code: 'csv-columns'; readonly missing: readonly string[]; readonly unknown: readonly string[] }
+  | { readonly code: 'csv-no-rows' }
   | { readonly code: 'csv-row'; readonly row: number; readonly column: string; readonly detail: string }
   | { readonly code: 'csv-broken'; readonly row: number; readonly detail: string }
   /** `detail` says where the text ceases to be JSON, e.g. `at line 3`. */
   | { readonly code: 'file-not-json'; readonly detail: string }
-  /** Two or more faults of one file; each with its `field`. */
-  | { readonly code: 'file-faults'; readonly faults: readonly Problem[] }
+  /** The entries of a file that cannot be read, each with its `field`; `count` where there are more than are listed. */
+  | { readonly code: 'file-faults'; readonly faults: readonly Problem[]; readonly count: number }
   | { readonly code: 'file-not-a-job'; readonly detail: string }
   | { readonly code: 'file-not-written'; readonly fileName: string }
   | { readonly code: 'not-found'; readonly what: string }

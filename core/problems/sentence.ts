@@ -25,7 +25,7 @@ export function problemSentence(problem: Problem): string {
     case 'out-of-range':
       return `${problem.what} is out of range. Enter ${rangeWords(problem.least, problem.most)}.`;
     case 'entry-invalid':
-      return `${problem.what}: ${problem.detail}`;
+      return `${problem.what}: ${withStop(problem.detail)}`;
     case 'no-eaves':
       return 'The survey has no eave yet. Add one to start.';
     case 'no-rafters':
@@ -37,7 +37,7 @@ export function problemSentence(problem: Problem): string {
     case 'rafters-overlap':
       return `${problem.eave}, rafter ${problem.rafter} overlaps rafter ${problem.previous} by ${formatLength(problem.overlapIn)}. Measure both stations and thicknesses again.`;
     case 'rafter-past-wall':
-      return `${problem.eave}, rafter ${problem.rafter} at ${formatLength(problem.stationIn)} does not stand on the wall of ${formatLength(problem.wallIn)}. Check the reading or the wall length.`;
+      return `${problem.eave}, rafter ${problem.rafter} at ${formatLength(problem.stationIn)} ${offWall(problem)}`;
     case 'no-design':
       return `${problem.eave} has no overhang design yet. Open Design and give it an overhang.`;
     case 'unknown-section':
@@ -66,6 +66,8 @@ export function problemSentence(problem: Problem): string {
       return `A margin of ${problem.percent} % cannot be reached. Enter less than 100 %.`;
     case 'csv-columns':
       return csvColumnsSentence(problem.missing, problem.unknown);
+    case 'csv-no-rows':
+      return 'The price list has no rows under its header. Nothing was imported; write one row for each price.';
     case 'csv-row':
       return `Row ${problem.row}, column "${problem.column}": ${problem.detail} Nothing was imported.`;
     case 'csv-broken':
@@ -73,7 +75,7 @@ export function problemSentence(problem: Problem): string {
     case 'file-not-json':
       return `The file is not a job file: it is not JSON, ${problem.detail}. Choose a file of "Export to a job file".`;
     case 'file-faults':
-      return `${problem.faults.length} entries of the file cannot be read. ${problem.faults.map(faultSentence).join(' ')}`;
+      return `${faultsCounted(problem.count)} ${problem.faults.map(faultSentence).join(' ')}`;
     case 'file-not-a-job':
       return `The file is not a job file: ${problem.detail}`;
     case 'file-not-written':
@@ -101,6 +103,16 @@ export function problemSentence(problem: Problem): string {
     default:
       return assertNever(problem);
   }
+}
+
+function offWall({ end, wallIn }: Extract<Problem, { code: 'rafter-past-wall' }>): string {
+  return end === 'left'
+    ? 'does not stand on the wall: it reaches past the left end, station 0. Check the reading, its thickness, and what the tape was read to.'
+    : `does not stand on the wall of ${formatLength(wallIn)}: it reaches past the right end. Check the reading or the wall length.`;
+}
+
+function withStop(detail: string): string {
+  return /[.!?]$/.test(detail) ? detail : `${detail}.`;
 }
 
 function wayOut({ use, middleIn }: Extract<Problem, { code: 'piece-longer-than-stock' }>): string {
@@ -163,6 +175,11 @@ export function faultSentence(fault: Problem): string {
     : `${entryName(fault.field)}: ${sentence}`;
 }
 
+/** How many entries of a file cannot be read, e.g. `2 entries of the file cannot be read.` */
+export function faultsCounted(count: number): string {
+  return `${count} ${count === 1 ? 'entry' : 'entries'} of the file cannot be read.`;
+}
+
 /** No bound is said as one: a blank, or the largest whole number that a machine counts by. */
 function rangeWords(least: string, most: string): string {
   if (isNoBound(most)) return `${least} or more`;
@@ -176,6 +193,10 @@ function isNoBound(bound: string): boolean {
 function csvColumnsSentence(missing: readonly string[], unknown: readonly string[]): string {
   const parts: string[] = [];
   if (missing.length > 0) parts.push(`Missing: ${missing.join(', ')}.`);
-  if (unknown.length > 0) parts.push(`Not known: ${unknown.join(', ')}.`);
+  if (unknown.length > 0) parts.push(`Not known: ${unknown.map(columnWords).join(', ')}.`);
   return `The columns of the price list do not fit. ${parts.join(' ')} Nothing was imported; export the list to see the columns.`;
+}
+
+function columnWords(name: string): string {
+  return name.trim() === '' ? 'a column without a name' : shortened(name);
 }

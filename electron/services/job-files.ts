@@ -18,7 +18,7 @@ export function jobFileHandlers(
 ): Pick<Handlers, 'jobs.import' | 'jobs.openSample' | 'jobs.export'> {
   const takeIn = (text: string): Result<{ id: string }, Problem> => {
     const file = readJobFile(text);
-    if (!file.ok) return fail(file.problem[0] ?? { code: 'internal' });
+    if (!file.ok) return fail(asOne(file.problem));
     const stamp = { today: context.today(), newId: context.newId };
     return context.store.write((db) => ok({ id: addJobFile(db, file.value, stamp) }));
   };
@@ -35,6 +35,17 @@ export function jobFileHandlers(
       });
     },
   };
+}
+
+/** The most faults that are told at once: by then it is another file, or one that no one mends by hand. */
+const mostFaults = 50;
+
+/** The faults of a file as one problem; a file that is no job file at all is told as that. */
+function asOne(faults: readonly Problem[]): Problem {
+  const [first] = faults;
+  return first?.code === 'file-not-json' || first?.code === 'file-not-a-job'
+    ? first
+    : { code: 'file-faults', faults: faults.slice(0, mostFaults), count: faults.length };
 }
 
 /**

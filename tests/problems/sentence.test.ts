@@ -27,6 +27,7 @@ describe('a sentence for an entry', () => {
     expect(
       problemSentence({
         code: 'file-faults',
+        count: 2,
         faults: [
           {
             code: 'length-unreadable',
