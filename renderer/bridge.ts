@@ -3,9 +3,16 @@ import type { HostEvent, Reply } from '../core/contract/reply.ts';
 import { noteHostAnswered, noteHostLost, watchForHost } from './host/connection.ts';
 import { HostLost, type Transport } from './host/transport.ts';
 import { httpTransport } from './host/http-transport.ts';
+import { onNewKey } from './host/session-key.ts';
 import { windowTransport } from './host/window-transport.ts';
 
 const transport: Transport = windowTransport() ?? httpTransport();
+
+onNewKey(() => {
+  invoke('app.info', {}).catch(() => {
+    // Said by the banner.
+  });
+});
 
 /**
  * Asks the host to run a command.

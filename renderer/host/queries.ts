@@ -39,12 +39,15 @@ const commandsByTopic: Readonly<Record<HostEvent['what'], readonly CommandName[]
  * Reads from the host and keeps the answer.
  * @param command - a reading command.
  * @param input - its input.
+ * @param isWanted - false while the answer is not shown: then nothing is asked.
  */
 export function useAnswer<N extends CommandName>(
   command: N,
   input: CommandInput<N>,
+  isWanted = true,
 ): UseQueryResult<CommandOutput<N>> {
   return useQuery<CommandOutput<N>>({
+    enabled: isWanted,
     queryKey: [command, input],
     queryFn: async () => {
       const reply = await invoke(command, input);
