@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { computeJob } from '../../core/job/compute-job.ts';
 import { readJobFile } from '../../core/job/read-job-file.ts';
 import { shopSettingsSchema } from '../../core/pricing/shop-settings.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
@@ -41,10 +42,11 @@ describe('labour rates of a job file', () => {
   });
 });
 
+const excluding = (excludedLengthsFt: number[]) =>
+  told((raw) => Object.assign(raw.settings, { cutting: { excludedLengthsFt } })).map(([field]) => field);
+
 describe('lengths that the shop does not buy', () => {
   test('are lengths that a board can have', () => {
-    const excluding = (excludedLengthsFt: number[]) =>
-      told((raw) => Object.assign(raw.settings, { cutting: { excludedLengthsFt } })).map(([field]) => field);
     expect(excluding([20, 0, -8, 1e9])).toEqual([
       'settings.cutting.excludedLengthsFt.1',
       'settings.cutting.excludedLengthsFt.2',
@@ -112,5 +114,44 @@ describe('what a design says of rafters and eaves that are not surveyed', () => 
         'Design of "ghost": no eave of this id is surveyed, so nothing of it is built. Check the id, or take the design out.',
       ],
     ]);
+  });
+});
+
+const sentences = (entry: Record<string, unknown>) =>
+  told((raw) => Object.assign(raw.settings, entry)).map(([, sentence]) => sentence);
+
+describe('the sentence for an entry of a job file', () => {
+  test('asks for a date where the day is missing or no text', () => {
+    expect(told((raw) => delete raw['asOf'])).toEqual([
+      ['asOf', 'As of: It is missing. Enter a date like 2026-04-30.'],
+    ]);
+    expect(told((raw) => (raw['asOf'] = 20260430))).toEqual([
+      ['asOf', 'As of: Enter a date like 2026-04-30.'],
+    ]);
+  });
+
+  test('names the whole file where an entry at its top is not known, with no path before it', () => {
+    expect(told((raw) => (raw['foo'] = 3))).toEqual([
+      [undefined, 'The job file: Not known here: foo. Check the spelling, or take it out.'],
+    ]);
+  });
+
+  test('tells one bound, the tightest, of a number that is far too large', () => {
+    expect(sentences({ labour: { crewSize: 1e300 } })).toEqual([
+      'Settings, labour, crew size: Enter 20 or less.',
+    ]);
+    expect(sentences({ nextQuoteNumber: 1e300 })).toEqual([
+      'Settings, next quote number: Enter a smaller number.',
+    ]);
+  });
+
+  test('says of a section of two letters that it is no lumber size', () => {
+    const job = changedJob((raw) =>
+      Object.assign(entryOf(raw.design.eaves, 'porch'), { blocks: { stock: { section: 'xx' } } }),
+    );
+    const result = computeJob(job);
+    expect(result.ok ? '' : problemSentence(result.problem)).toBe(
+      '"xx" for blocks is not a lumber size known here. Choose one like 2x6 or 1x8.',
+    );
   });
 });
