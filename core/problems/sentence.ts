@@ -73,7 +73,7 @@ export function problemSentence(problem: Problem): string {
     case 'csv-broken':
       return `Row ${problem.row} cannot be read as CSV (${problem.detail}). Nothing was imported.`;
     case 'file-not-json':
-      return `The file is not a job file: it is not JSON, ${problem.detail}. Choose a file of "Export to a job file".`;
+      return `The file is not a job file: it is not JSON, ${problem.detail}. Choose a file that "Export to a job file" wrote.`;
     case 'file-faults':
       return `${faultsCounted(problem.count)} ${problem.faults.map(faultSentence).join(' ')}`;
     case 'file-not-a-job':
