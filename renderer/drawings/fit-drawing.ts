@@ -2,6 +2,7 @@ import type { Drawing } from '../../core/drawings/drawing.ts';
 import { paint } from '../../core/drawings/paint.ts';
 import type { Painted } from '../../core/drawings/painted.ts';
 import { standardScales } from '../../core/drawings/standard-scales.ts';
+import { standOff } from './stand-off.ts';
 
 /** Screen pixels for one point of type: 96 pixels and 72 points an inch. [px/pt] */
 export const screenPxPerPt = 96 / 72;
@@ -51,7 +52,7 @@ function between(drawing: Drawing, standard: OnScreen, widthPx: number, heightPx
   let high = pxPerInchAt(standard.step - 1);
   for (let halving = 0; halving < halvings; halving += 1) {
     const middle = (low + high) / 2;
-    const painted = paint(drawing, middle, { pxPerPt: typePxPerPt });
+    const painted = paintForScreen(drawing, middle);
     if (fits(painted, widthPx, heightPx)) {
       low = middle;
       const ratio = (72 * screenPxPerPt) / middle;
@@ -67,6 +68,10 @@ function between(drawing: Drawing, standard: OnScreen, widthPx: number, heightPx
   return best;
 }
 
+function paintForScreen(drawing: Drawing, pxPerInch: number): Painted {
+  return paint(standOff(drawing, pxPerInch, typePxPerPt), pxPerInch, { pxPerPt: typePxPerPt });
+}
+
 function fits(painted: Painted, widthPx: number, heightPx: number): boolean {
   return painted.widthPx <= widthPx && painted.heightPx <= heightPx;
 }
@@ -75,7 +80,7 @@ function fits(painted: Painted, widthPx: number, heightPx: number): boolean {
 export function atStep(drawing: Drawing, step: number): OnScreen {
   const within = Math.max(0, Math.min(standardScales.length - 1, step));
   return {
-    painted: paint(drawing, pxPerInchAt(within), { pxPerPt: typePxPerPt }),
+    painted: paintForScreen(drawing, pxPerInchAt(within)),
     scaleText: `Scale ${standardScales[within]?.name ?? ''}`,
     step: within,
   };

@@ -9,6 +9,7 @@ import {
   startJob,
   typeEntry,
   typeReadings,
+  patiently,
 } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
 import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
@@ -40,10 +41,10 @@ test('a job without an eave says so in plain words and leads to the Survey', asy
   await goToSection(page, 'Takeoff');
   expect(await page.locator('body').innerText()).not.toContain('NaN');
   await page.locator('.no-figures .text-button', { hasText: 'The survey has no eave yet.' }).click();
-  await expect.poll(() => focusedPath(page)).toBe('survey.eaves');
+  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves');
   await page.keyboard.press('Enter');
   // The new eave's name is what is typed first, and nothing of it is called wrong yet.
-  await expect.poll(() => focusedPath(page)).toBe('survey.eaves.0.name');
+  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves.0.name');
   expect(await wrong()).toBe(0);
   await page.keyboard.type('South eave');
   await entryAt(page, 'survey.eaves.0.lengthIn').focus();
@@ -76,10 +77,12 @@ test('readings are placed, drawn and checked before anything is designed', async
   await typeEntry(page, 'survey.eaves.0.pitchRisePer12', '6/12');
   await typeEntry(page, 'survey.eaves.0.heightAbovePlateIn', '4-3/8');
   const link = page.locator('.standing .standing-link');
-  await expect.poll(() => link.innerText()).toMatch(/^South eave, overhang, on Design: Enter a length/);
+  await expect
+    .poll(() => link.innerText(), patiently)
+    .toMatch(/^South eave, overhang, on Design: Enter a length/);
   expect(await accessFaults(page)).toEqual([]);
   await link.click();
-  await expect.poll(() => focusedPath(page)).toBe('design.eaves.0.overhangIn');
+  await expect.poll(() => focusedPath(page), patiently).toBe('design.eaves.0.overhangIn');
   watched.mustBeQuiet();
 });
 
@@ -91,13 +94,13 @@ test('lumber can be chosen and drawn with an empty price list, and the foot says
   await page.locator('svg.drawing title', { hasText: 'Section at A-E01' }).waitFor({ state: 'attached' });
   const foot = page.locator('.standing');
   await expect
-    .poll(() => foot.innerText())
+    .poll(() => foot.innerText(), patiently)
     .toMatch(/^Figures follow from what is typed; the estimate lacks \d+ /);
   expect(await foot.locator('svg.lucide-check').count()).toBe(0);
   await goToSection(page, 'Estimate');
   await takePictures(page, 'job-estimate-lacks');
   await page.locator('.lacks .text-button', { hasText: 'wage' }).first().click();
-  await expect.poll(() => focusedPath(page)).toBe('labour.wageUsdPerHour');
+  await expect.poll(() => focusedPath(page), patiently).toBe('labour.wageUsdPerHour');
   await page.goBack();
   watched.mustBeQuiet();
 });
@@ -107,7 +110,7 @@ test('an added cost and an added thing in the way take the focus, and a cost of 
   await goToSection(page, 'Design');
   await page.getByRole('button', { name: 'Costs and terms' }).click();
   await page.getByRole('button', { name: 'Add a cost' }).click();
-  await expect.poll(() => focusedPath(page)).toBe('design.extraCosts.0.description');
+  await expect.poll(() => focusedPath(page), patiently).toBe('design.extraCosts.0.description');
   expect(await wrong()).toBe(0);
   await page.keyboard.type('Staging');
   await typeEntry(page, 'design.extraCosts.0.unit', 'lot');
@@ -122,7 +125,7 @@ test('an added cost and an added thing in the way take the focus, and a cost of 
   await goToSection(page, 'Survey');
   await page.getByRole('button', { name: 'South eave' }).first().click();
   await page.getByRole('button', { name: 'Add', exact: true }).click();
-  await expect.poll(() => focusedPath(page)).toBe('survey.eaves.0.obstructions.0.label');
+  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves.0.obstructions.0.label');
   expect(await wrong()).toBe(0);
   await page.getByRole('button', { name: 'Remove this thing' }).click();
   watched.mustBeQuiet();
@@ -132,18 +135,19 @@ test('a row put in above takes the focus, and a section called by its keys is go
   const { page } = watched;
   await entryAt(page, 'survey.eaves.0.rafters.2.readingIn').click();
   await page.getByRole('button', { name: 'Row above 3' }).click();
-  await expect.poll(() => focusedPath(page)).toBe('survey.eaves.0.rafters.2.readingIn');
+  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves.0.rafters.2.readingIn');
   expect(await wrong()).toBe(0);
   await page.getByRole('button', { name: 'Remove 3' }).click();
   await entryAt(page, 'survey.eaves.0.rafters.1.readingIn').focus();
   await page.keyboard.press('Alt+Shift+Digit3');
   await expect
-    .poll(() =>
-      page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),
+    .poll(
+      () => page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),
+      patiently,
     )
     .toBe('H2 Takeoff');
   await page.keyboard.press('Alt+Shift+Digit1');
-  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Survey');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent), patiently).toBe('Survey');
   watched.mustBeQuiet();
 });
 
@@ -155,7 +159,8 @@ test('the other figures are there after a reload with a half-typed reading', asy
   await page.keyboard.type('4-1-3/', { delay: 120 });
   await allSaved(page);
   await page.reload();
-  await expect.poll(() => entryAt(page, path).inputValue()).toBe('4-1-3/');
+  await entryAt(page, path).waitFor();
+  await expect.poll(() => entryAt(page, path).inputValue(), patiently).toBe('4-1-3/');
   await page.getByText('Figures are from before the last change.').waitFor();
   expect(await entryAt(page, path).getAttribute('aria-invalid')).toBe('true');
   await goToSection(page, 'Takeoff');

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
-import { allSaved, entryAt, openSample, typeEntry } from './job-hands.ts';
+import { allSaved, entryAt, openSample, typeEntry, patiently } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
 import { openPage } from './watched-page.ts';
 
@@ -89,7 +89,7 @@ test('a second window’s change is never written over unasked', async () => {
   await allSaved(one.page);
   // The second window hears of it at once, and takes it while nothing there waits to be saved.
   await expect
-    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue())
+    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
     .toBe('from the first window');
   await two.page.route('**/api/jobs.save', async (route) => {
     await new Promise((resolve) => setTimeout(resolve, 1500));
@@ -105,7 +105,7 @@ test('a second window’s change is never written over unasked', async () => {
   await two.page.locator('.standing', { hasText: 'Not saved: changed in another window.' }).waitFor();
   await two.page.getByRole('button', { name: 'Take the other version' }).click();
   await expect
-    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue())
+    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
     .toBe('changed again in the first');
   await one.close();
   await two.close();

@@ -66,7 +66,7 @@ test('a drawing is scaled and moved by keyboard, and says its scale', async () =
   const scale = page.locator('.drawing-frame', { has: view }).locator('.drawing-scale');
   await view.focus();
   const fitted = await scale.innerText();
-  expect(fitted).toMatch(/^Scale .* = 1' 0"$/);
+  expect(fitted).toMatch(/^Scale (1 : \d+(\.\d)?|.* = 1' 0")$/);
   for (let press = 0; press < 3; press += 1) await page.keyboard.press('+');
   expect(await scale.innerText()).not.toBe(fitted);
   await page.keyboard.press('ArrowRight');

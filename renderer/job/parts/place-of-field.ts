@@ -19,6 +19,7 @@ const names: Readonly<Record<string, string>> = {
   description: 'what it is',
   label: 'what it is',
   estimateOn: 'day of the prices',
+  itemId: 'bought as',
 };
 
 /**

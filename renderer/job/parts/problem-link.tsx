@@ -6,23 +6,15 @@ import { useJob } from '../job-context.ts';
 import { fieldOfProblem, placeOfField } from './place-of-field.ts';
 import { Said } from './said.tsx';
 
-/** Problems of one entry's own text: their sentence does not say which entry. */
-const nameless: ReadonlySet<Problem['code']> = new Set([
-  'length-unreadable',
-  'pitch-unreadable',
-  'pitch-out-of-range',
-  'money-unreadable',
-  'number-unreadable',
-  'out-of-range',
-  'entry-invalid',
-  'margin-too-high',
-]);
-
 /** A problem's sentence, with the entry and where it stands before it where the sentence does not say so itself. */
 export function placedSentence(problem: Problem, documents: Documents, prices: readonly PriceItem[]): string {
   const sentence = problemSentence(problem);
-  if (problem.field === undefined || !nameless.has(problem.code)) return sentence;
-  const { name, screen } = placeOfField(problem.field, documents, prices);
+  const { field } = problem;
+  // What an entry's own text does not read as says nothing of where the entry stands.
+  const isNameless =
+    field !== undefined && (documents.drafts[field] !== undefined || problem.code === 'margin-too-high');
+  if (!isNameless) return sentence;
+  const { name, screen } = placeOfField(field, documents, prices);
   return `${name}, on ${screen}: ${sentence}`;
 }
 

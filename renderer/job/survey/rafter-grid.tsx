@@ -3,6 +3,7 @@ import { type ClipboardEvent, type KeyboardEvent, useMemo, useState } from 'reac
 import type { Problem } from '../../../core/problems/problem.ts';
 import { Button } from '../../kit/button.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { isUnfilled } from '../editor/unfilled.ts';
 import { insertRafter, nextRafterId, pasteReadings, removeRafter } from '../editor/rafter-list.ts';
 import { useMeasuredEave } from '../compute/use-measured-eave.ts';
 import { useJob } from '../job-context.ts';
@@ -36,6 +37,10 @@ export function RafterGrid({ index }: { readonly index: number }) {
     () => new Map(measured?.placed.rafters.map((rafter) => [rafter.id, rafter.centreIn])),
     [measured],
   );
+  const unfilled = gridColumns
+    .map(({ key }) => key)
+    .filter((key) => isUnfilled(documents, `survey.eaves.${index}.${key}`))
+    .join(' ');
   if (eave === undefined) return null;
   const { rafters } = eave;
   const inHand = Math.min(rowInHand, rafters.length - 1);
@@ -134,6 +139,7 @@ export function RafterGrid({ index }: { readonly index: number }) {
                   row={row}
                   rafter={rafter}
                   drafts={drafts.get(row)}
+                  unfilled={unfilled}
                   problems={problems.get(row)}
                   centreIn={rafter === null ? undefined : centreIn}
                   spacingIn={

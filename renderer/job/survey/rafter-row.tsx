@@ -20,6 +20,8 @@ type RowProps = {
   readonly row: number;
   readonly rafter: RafterSurvey | null;
   readonly drafts: RowDrafts | undefined;
+  /** Keys of the eave's own values that nobody has typed yet: nothing stands grey for them. */
+  readonly unfilled: string;
   readonly problems: readonly Problem[] | undefined;
   /** Worked out from the readings; undefined while there are no figures. [in] */
   readonly centreIn: number | undefined;
@@ -85,7 +87,12 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
             <JoistCell key={column.key} {...{ rafter, row, base, editor }} column={index + 1} />
           ) : (
             <Fragment key={column.key}>
-              {cell(column.key, index + 1, column.title, column.blankMeans(eave, rafter))}
+              {cell(
+                column.key,
+                index + 1,
+                column.title,
+                props.unfilled.split(' ').includes(column.key) ? undefined : column.blankMeans(eave, rafter),
+              )}
             </Fragment>
           ),
         )}
