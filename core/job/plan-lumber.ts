@@ -37,9 +37,8 @@ export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): Lumb
     const { lengths, problems } = stockLengths(input, stock);
     const longest = lengths.at(-1);
     if (longest === undefined) {
-      const [first, ...others] = problems;
-      leaveOut(ofStock, first ?? { code: 'no-price', item: group });
-      leftOut.push(...others);
+      // One way out is enough to ask for: with one length priced, the others are told as left out.
+      leaveOut(ofStock, problems[0] ?? { code: 'no-price', item: group });
       continue;
     }
     leftOut.push(...problems);

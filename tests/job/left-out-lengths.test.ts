@@ -61,6 +61,14 @@ describe('a length that cannot be priced', () => {
     expect(notes).toEqual([]);
   });
 
+  test('is lacking, and no note of a whole sum, where no length of the stock has a price', () => {
+    const { lacks, notes } = withEightFoot({ prices: [] }, (raw) =>
+      Object.assign(entryOf(raw.priceList, '2x6-12'), { prices: [] }),
+    );
+    expect(lacks).toEqual(['No price for 2x6 No.2, 8 ft. Add it to the price list.']);
+    expect(notes).toEqual([]);
+  });
+
   test('is lacking where it comes to $0.00 a piece, since the plan would be another with its price', () => {
     const { lacks, bought } = withEightFoot({ prices: [{ priceUsd: '0.001', observedOn: '2026-04-13' }] });
     expect(lacks).toEqual([

@@ -17,6 +17,11 @@ function problemOf(eave: EaveSurvey, index = 0) {
   return placed.problem;
 }
 
+const sentence = (stations: readonly number[]) => {
+  const problem = problemOf(makeEave(stations));
+  return problem === undefined ? '' : problemSentence(problem);
+};
+
 describe('stations from a running tape', () => {
   it('to the centre are the centres', () => {
     expect(centres(makeEave([16, 40, 62.5]))).toEqual([16, 40, 62.5]);
@@ -223,10 +228,6 @@ describe('readings that cannot stand', () => {
   });
 
   it('past the left end is told by that end, past the right end by the length of the wall', () => {
-    const sentence = (stations: readonly number[]) => {
-      const problem = problemOf(makeEave(stations));
-      return problem === undefined ? '' : problemSentence(problem);
-    };
     expect(sentence([0.5])).toContain('past the left end, station 0.');
     expect(sentence([0.5])).not.toContain("20' 0");
     expect(sentence([16, 239.5])).toContain('the wall of 20\' 0": it reaches past the right end.');
