@@ -41,6 +41,8 @@ describe('an entry', () => {
     ['design.eaves.0.backspanRatio', '99', 'Enter 0.5 to 10'],
     ['survey.yearBuilt', '1926.5', 'whole number'],
     ['survey.eaves.0.name', '', 'Write something'],
+    ['survey.eaves.0.name', '   ', 'Write something'],
+    ['info.name', ' ', 'Write something'],
     ['design.extraCosts.0.unitCostUsd', '12,x', 'is not a number'],
     ['estimateOn', '30 April', '2026-04-30'],
   ])('at %s typed as %j is answered by a sentence that says what to do', (path, text, sentence) => {
