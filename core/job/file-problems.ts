@@ -16,6 +16,26 @@ export function fileProblems(job: JobFile): readonly Problem[] {
   return [...blankNames(job), ...rateProblems(job), ...excludedLengthProblems(job)];
 }
 
+/**
+ * Settings as a job file may hold them: without the labour rates and lengths that bind nothing, which an older shop file
+ * may have stored and which no screen shows.
+ */
+export function settingsForFile(settings: JobFile['settings']): JobFile['settings'] {
+  const { labour, cutting } = settings;
+  return {
+    ...settings,
+    labour: {
+      ...labour,
+      rates: labour.rates.filter(
+        ({ task }, index) =>
+          findLabourTask(task) !== undefined &&
+          labour.rates.findIndex((rate) => rate.task === task) === index,
+      ),
+    },
+    cutting: { ...cutting, excludedLengthsFt: cutting.excludedLengthsFt.filter(isStockLength) },
+  };
+}
+
 function blankNames({ job, survey, design, priceList }: JobFile): readonly Problem[] {
   const names: (readonly [field: string, text: string])[] = [['job.name', job.name]];
   for (const [index, eave] of survey.eaves.entries()) {
@@ -62,9 +82,13 @@ function rateProblems({ settings }: JobFile): readonly Problem[] {
 const leastStockFt = 1;
 const mostStockFt = 60;
 
+function isStockLength(lengthFt: number): boolean {
+  return lengthFt >= leastStockFt && lengthFt <= mostStockFt;
+}
+
 function excludedLengthProblems({ settings }: JobFile): readonly Problem[] {
   return settings.cutting.excludedLengthsFt.flatMap((lengthFt, index): readonly Problem[] =>
-    lengthFt >= leastStockFt && lengthFt <= mostStockFt
+    isStockLength(lengthFt)
       ? []
       : [
           invalid(

@@ -19,7 +19,7 @@ export function readJobFile(text: string): Result<JobFile, readonly Problem[]> {
   const notAJob = strangeFile(parsed.value);
   if (notAJob !== undefined) return fail([notAJob]);
   const read = jobFileSchema.safeParse(parsed.value);
-  if (!read.success) return fail(entryProblems(read.error.issues, parsed.value));
+  if (!read.success) return fail(entryProblems(read.error.issues, parsed.value).map(withoutBlankField));
   const file = trimNames(read.data);
   const problems = fileProblems(file);
   return problems.length === 0 ? ok(file) : fail(problems);
@@ -32,17 +32,22 @@ export function readJobFile(text: string): Result<JobFile, readonly Problem[]> {
  */
 export function entryProblems(issues: readonly z.core.$ZodIssue[], document: unknown): readonly Problem[] {
   return issues.filter(isTightest).map((issue) => {
-    const path = issue.path.map(String).join('.');
-    const field = path === '' ? {} : { field: path };
+    const field = issue.path.map(String).join('.');
     const carried = issue.code === 'custom' ? carriedProblem(issue.params) : undefined;
-    if (carried !== undefined) return { ...carried, ...field };
+    if (carried !== undefined) return { ...carried, field };
     return {
       code: 'entry-invalid',
-      what: entryName(path),
+      what: entryName(field),
       detail: detailOf(issue, isMissing(document, issue.path)),
-      ...field,
+      field,
     };
   });
+}
+
+/** A problem of the file as a whole stands at no entry. */
+function withoutBlankField(problem: Problem): Problem {
+  const { field, ...whole } = problem;
+  return field === '' ? whole : problem;
 }
 
 /** Of several bounds that one number breaks, the tightest is told. */

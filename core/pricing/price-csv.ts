@@ -152,7 +152,7 @@ function readRow(cells: Cells, row: number): Result<PriceItem, Problem> {
 }
 
 function rowProblem(issues: readonly z.core.$ZodIssue[], raw: unknown, cells: Cells, row: number): Problem {
-  const [first] = entryProblems(issues.slice(0, 1), raw);
+  const [first] = entryProblems(issues, raw);
   const name = first?.field?.split('.').at(-1) ?? 'id';
   const column = columnOf[name] ?? name;
   const cell = priceColumns.find((known) => known === column);

@@ -1,3 +1,4 @@
+import { settingsForFile } from '../../core/job/file-problems.ts';
 import type { JobFile } from '../../core/job/job-file.ts';
 import { readJobFile } from '../../core/job/read-job-file.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -28,7 +29,8 @@ export function jobFileHandlers(
     'jobs.export': ({ id }) => {
       const input = context.store.read((db) => loadJobInput(db, id, context.today()));
       if (input === undefined) return fail({ code: 'not-found', what: 'job' });
-      const file = { format: 'eavewright-job', version: 1, ...input } satisfies JobFile;
+      const settings = settingsForFile(input.settings);
+      const file = { format: 'eavewright-job', version: 1, ...input, settings } satisfies JobFile;
       return ok({
         fileName: `${plainFileName(input.job.name)}.eavewright-job.json`,
         text: `${JSON.stringify(file, null, 2)}\n`,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { computeJob } from '../../core/job/compute-job.ts';
+import { settingsForFile } from '../../core/job/file-problems.ts';
 import { readJobFile } from '../../core/job/read-job-file.ts';
 import { shopSettingsSchema } from '../../core/pricing/shop-settings.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
@@ -44,6 +45,25 @@ describe('labour rates of a job file', () => {
 
 const excluding = (excludedLengthsFt: number[]) =>
   told((raw) => Object.assign(raw.settings, { cutting: { excludedLengthsFt } })).map(([field]) => field);
+
+test('what a shop stored and binds nothing stays out of the files that it writes, so that each comes in again', () => {
+  const stored = shopSettingsSchema.parse({
+    labour: {
+      rates: [
+        { task: 'fascia', hoursPerUnit: 2 },
+        { task: 'gone', hoursPerUnit: 1 },
+        { task: 'fascia', hoursPerUnit: 3 },
+      ],
+    },
+    cutting: { excludedLengthsFt: [0, 20] },
+  });
+  const settings = settingsForFile(stored);
+  expect(settings.labour.rates.map(({ task, hoursPerUnit }) => [task, hoursPerUnit])).toEqual([
+    ['fascia', 2],
+  ]);
+  expect(settings.cutting.excludedLengthsFt).toEqual([20]);
+  expect(readJobFile(JSON.stringify({ ...changedJob(() => undefined), settings })).ok).toBe(true);
+});
 
 describe('lengths that the shop does not buy', () => {
   test('are lengths that a board can have', () => {
