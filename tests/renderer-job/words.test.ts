@@ -76,6 +76,7 @@ test.each([
   [`Rafter 6 at 8' 2-1/2" has no side free.`, [`8' 2-1/2"`]],
   ['Moved: A-E05 and A-B12', ['A-E05', 'A-B12']],
   [`seat 3-1/2", heel 7/8", pitch 6/12`, [`3-1/2"`, `7/8"`, '6/12']],
+  ['Write it like 66-1/2, 5-6-8/16 or 1690 mm.', ['66-1/2', '5-6-8/16']],
   ['Nothing to keep together', []],
 ])('in %j the figures are kept together', (text, figures) => {
   expect(figuresIn(text).filter((_, index) => index % 2 === 1)).toEqual(figures);

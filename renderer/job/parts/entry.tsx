@@ -4,6 +4,7 @@ import { problemSentence } from '../../../core/problems/sentence.ts';
 import { valueAt } from '../editor/documents.ts';
 import { readEntry } from '../editor/read-entry.ts';
 import { useJob } from '../job-context.ts';
+import { Said } from './said.tsx';
 import { useFresh } from './use-fresh.ts';
 import { useTypedText } from './use-typed-text.ts';
 
@@ -69,7 +70,9 @@ export function JobEntry(props: {
           {care ?? props.hint}
         </Text>
       )}
-      <FieldError className="field-problem">{problem === null ? '' : problemSentence(problem)}</FieldError>
+      <FieldError className="field-problem">
+        {problem === null ? '' : <Said text={problemSentence(problem)} />}
+      </FieldError>
     </TextField>
   );
 }

@@ -17,11 +17,13 @@ export function lackProblems(result: JobResult): readonly Problem[] {
   return [...bySentence.values()];
 }
 
+const priceCodes: ReadonlySet<Problem['code']> = new Set(['no-price', 'price-not-yet', 'price-of-nothing']);
+
 /** How much is lacking, e.g. `2 prices`; null where the sums are complete. */
 export function lackWords(result: JobResult): string | null {
   const problems = lackProblems(result);
   if (problems.length === 0) return null;
-  const arePrices = problems.every(({ code }) => code === 'no-price' || code === 'price-not-yet');
+  const arePrices = problems.every(({ code }) => priceCodes.has(code));
   const what = arePrices ? 'price' : 'thing';
   return `${problems.length} ${problems.length === 1 ? what : `${what}s`}`;
 }

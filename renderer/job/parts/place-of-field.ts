@@ -48,10 +48,13 @@ export function fieldOfProblem(problem: Problem, prices: readonly PriceItem[]): 
   switch (problem.code) {
     case 'no-price':
     case 'price-not-yet':
+    case 'price-of-nothing':
     case 'unit-does-not-fit': {
       const item = prices.findIndex((one) => one.description === problem.item);
       return item < 0 ? 'priceList' : `priceList.${item}`;
     }
+    case 'length-left-out':
+      return fieldOfProblem(problem.because, prices);
     case 'piece-longer-than-stock':
       return 'priceList';
     case 'no-rate':

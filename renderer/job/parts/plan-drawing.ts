@@ -17,12 +17,15 @@ export function designedPlan(
   if (layout === undefined) return null;
   const survey = good.input.survey.eaves.find((eave) => eave.id === eaveId);
   const design = good.input.design.eaves.find((eave) => eave.eaveId === eaveId);
-  const thickness = (section: string | undefined) => dressedSection(section ?? '')?.thicknessIn;
   return drawPlan(layout, {
     plateWidthIn: survey?.plateWidthIn ?? 3.5,
-    fasciaThicknessIn: thickness(design?.fascia.stock.section) ?? 1.5,
-    blockThicknessIn: thickness(design?.blocks.stock.section) ?? 1.5,
+    fasciaThicknessIn: thicknessOf(design?.fascia.stock.section) ?? 1.5,
+    blockThicknessIn: thicknessOf(design?.blocks.stock.section) ?? 1.5,
   });
+}
+
+function thicknessOf(section: string | undefined): number | undefined {
+  return dressedSection(section ?? '')?.thicknessIn;
 }
 
 /**

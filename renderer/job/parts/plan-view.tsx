@@ -3,11 +3,12 @@ import { DrawingView } from '../../drawings/drawing-view.tsx';
 import { useMeasuredEave } from '../compute/use-measured-eave.ts';
 import { useJob } from '../job-context.ts';
 import { OldMark } from './old-mark.tsx';
+import { useWindowHeight } from './use-window-height.ts';
 import { designedPlan, measuredPlan } from './plan-drawing.ts';
 
 /** A long eave takes a strip of the window, up to about a third of it, and leaves the rest to the entries. [px] */
-function planHeight(): number {
-  return Math.round(Math.min(440, Math.max(240, window.innerHeight * 0.34)));
+function planHeight(windowPx: number): number {
+  return Math.round(Math.min(440, Math.max(240, windowPx * 0.34)));
 }
 
 /**
@@ -18,6 +19,7 @@ export function PlanView({ eaveId }: { readonly eaveId: string }) {
   const { documents, computation, walkBack } = useJob();
   const { good, current } = computation;
   const measured = useMeasuredEave(eaveId);
+  const heightPx = planHeight(useWindowHeight());
   const index = documents.survey.eaves.findIndex((eave) => eave.id === eaveId);
   const eave = documents.survey.eaves[index];
   const designed = useMemo(() => (good === null ? null : designedPlan(good, eaveId)), [good, eaveId]);
@@ -36,7 +38,7 @@ export function PlanView({ eaveId }: { readonly eaveId: string }) {
   return (
     <DrawingView
       drawing={drawing}
-      heightPx={planHeight()}
+      heightPx={heightPx}
       onRef={walkBack}
       beside={
         drawing === designed ? (

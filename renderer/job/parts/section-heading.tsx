@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import { useLocation } from 'wouter';
 import { useCommand } from '../../commands/command-handlers.ts';
 import { isSection, type SectionId, sections } from '../sections.ts';
@@ -10,14 +10,13 @@ import { isSection, type SectionId, sections } from '../sections.ts';
 export function SectionHeading(props: { readonly jobId: string; readonly section: SectionId }) {
   const { jobId, section } = props;
   const [, navigate] = useLocation();
-  const [wanted, setWanted] = useState<SectionId | null>(null);
+  const wanted = useRef<SectionId | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    if (wanted !== section) return;
-    setWanted(null);
-    heading.current?.focus({ preventScroll: true });
-    window.scrollTo(0, 0);
-  }, [wanted, section]);
+    if (wanted.current !== section) return;
+    wanted.current = null;
+    startAt(heading.current);
+  }, [section]);
   return (
     <>
       {Object.keys(sections)
@@ -27,7 +26,11 @@ export function SectionHeading(props: { readonly jobId: string; readonly section
             key={id}
             id={id}
             onCall={() => {
-              setWanted(id);
+              if (id === section) {
+                startAt(heading.current);
+                return;
+              }
+              wanted.current = id;
               navigate(`/jobs/${jobId}/${id}`);
             }}
           />
@@ -37,6 +40,11 @@ export function SectionHeading(props: { readonly jobId: string; readonly section
       </h2>
     </>
   );
+}
+
+function startAt(heading: HTMLElement | null): void {
+  heading?.focus({ preventScroll: true });
+  window.scrollTo(0, 0);
 }
 
 function SectionKeys(props: { readonly id: SectionId; readonly onCall: () => void }) {

@@ -7,6 +7,7 @@ import { withValueAt } from '../editor/documents.ts';
 import type { JobEditor } from '../editor/job-editor.ts';
 import { enterNextReading } from '../editor/rafter-list.ts';
 import { entryProblem } from '../parts/entry.tsx';
+import { Said } from '../parts/said.tsx';
 import { useTypedText } from '../parts/use-typed-text.ts';
 import { gridColumns, joistWords } from './grid-columns.ts';
 
@@ -102,7 +103,11 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
           <td />
           <td colSpan={gridColumns.length + 3}>
             {away.map((one) =>
-              one.problem === null ? null : <p key={one.key}>{problemSentence(one.problem)}</p>,
+              one.problem === null ? null : (
+                <p key={one.key}>
+                  <Said text={problemSentence(one.problem)} />
+                </p>
+              ),
             )}
           </td>
         </tr>
@@ -152,7 +157,7 @@ function Cell(props: {
       />
       {problem === null ? null : (
         <span id={id} className="cell-problem">
-          {problemSentence(problem)}
+          <Said text={problemSentence(problem)} />
         </span>
       )}
     </td>
