@@ -41,7 +41,8 @@ export function takenRoom(): TakenRoom {
     if ((right - left + 1) * (bottom - top + 1) > all.length) return all.some(passes);
     for (let column = left; column <= right; column += 1) {
       const rows = squares.get(column);
-      for (let row = top; rows !== undefined && row <= bottom; row += 1) {
+      if (rows === undefined) continue;
+      for (let row = top; row <= bottom; row += 1) {
         if (rows.get(row)?.some(passes) === true) return true;
       }
     }

@@ -122,17 +122,23 @@ function edgeOf(choice: Placed, { design, overhangLevelIn }: Sizes, line: Fascia
   return standOnLine(rafter, overhangLevelIn, design.backspanRatio, tailTopIn);
 }
 
+/** An extender on its side, with its top edge. */
+type Edged = { readonly choice: Placed; readonly edge: OwnEdge };
+
+function offLineIn({ edge }: Edged): number {
+  return Math.abs(edge.liftAtTailIn);
+}
+
 /** The first tail that cannot come to the line, at the reading that lies furthest off it: most likely a slip. */
 function findOutOfReach(
   survey: EaveSurvey,
   surveyIndex: number,
-  edged: readonly { readonly choice: Placed; readonly edge: OwnEdge }[],
+  edged: readonly Edged[],
 ): Problem | undefined {
-  const off = ({ edge }: { readonly edge: OwnEdge }): number => Math.abs(edge.liftAtTailIn);
   for (const { choice, edge } of edged) {
     const steepness = steepnessOf(edge, choice.rafter);
     if (steepness === 'buildable') continue;
-    const furthest = edged.reduce((most, one) => (off(one) > off(most) ? one : most));
+    const furthest = edged.reduce((most, one) => (offLineIn(one) > offLineIn(most) ? one : most));
     const { number } = furthest.choice.rafter;
     return {
       code: 'tail-out-of-reach',
