@@ -12,6 +12,8 @@ import type { Problem } from '../core/problems/problem.ts';
 import { problemSentence } from '../core/problems/sentence.ts';
 import { makePaper } from './paper/make-paper.ts';
 import type { PaperSize } from './paper/paper-size.ts';
+import { unprintableNote } from './paper/unprintable.ts';
+import { slowProgress } from './slow-progress.ts';
 
 const help = `Runs a whole job without a window: survey, design, takeoff, cut plan, estimate, papers.
 
@@ -24,6 +26,8 @@ npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
 
 Writes takeoff.pdf, cut-list.pdf, quote.pdf, calculation.pdf and results.json, every figure with its unit in its name.
 Problems go to standard error, one sentence a line, with the entry they are about in front.
+What is worth knowing and leaves the sums whole begins with "note:" and does not change the exit code. A run of
+more than 5 seconds says which paper it is making.
 Exit code 0: everything was computed and nothing is missing from the sums.
 Exit code 1: the job cannot be computed (no files are written), or the sums lack something (the files are
 written, and say on their first page that they are not complete).`;
@@ -53,6 +57,7 @@ async function run(args: readonly string[]): Promise<number> {
   const result = computeJob(file.value);
   if (!result.ok) return complain([result.problem]);
 
+  const progress = slowProgress(5000, (line) => console.error(line));
   const paper = options.paper ?? file.value.settings.paperSize;
   try {
     await mkdir(options.out, { recursive: true });
@@ -60,15 +65,22 @@ async function run(args: readonly string[]): Promise<number> {
       join(options.out, 'results.json'),
       `${JSON.stringify(resultsJson(file.value, result.value), null, 2)}\n`,
     );
-    for (const kind of sheetKinds) {
-      const { pdf } = await makePaper(makeSheet(kind, file.value, result.value), paper);
-      await writeFile(join(options.out, `${kind}.pdf`), pdf);
+    const unprintable = new Set<string>();
+    for (const [index, kind] of sheetKinds.entries()) {
+      progress.at(`Making ${kind}.pdf, paper ${index + 1} of ${sheetKinds.length}.`);
+      const made = await makePaper(makeSheet(kind, file.value, result.value), paper);
+      await writeFile(join(options.out, `${kind}.pdf`), made.pdf);
+      for (const character of made.unprintable) unprintable.add(character);
     }
+    if (unprintable.size > 0) console.error(`note: ${unprintableNote([...unprintable])}`);
   } catch (error) {
     if (!isFileError(error)) throw error;
     console.error(`The files cannot be written to ${options.out} (${error.code}). Choose another folder.`);
     return 1;
+  } finally {
+    progress.end();
   }
+  for (const note of result.value.estimate.notes) console.error(`note: ${told(note)}`);
   const lacks = lackSentences(result.value);
   for (const sentence of lacks) console.error(`missing from the sums: ${sentence}`);
   return lacks.length === 0 ? 0 : 1;
@@ -89,7 +101,7 @@ function readOptions(args: readonly string[]): Options | string {
       },
     }));
   } catch (error) {
-    return `${error instanceof Error ? error.message : String(error)} Run with --help to see what is understood.`;
+    return `${withStop(error instanceof Error ? error.message : String(error))} Run with --help to see what is understood.`;
   }
   if (values.help === true) return 'help';
   if (values.out === undefined || values.out === '') return 'Say where the files go: --out DIR. See --help.';
@@ -99,12 +111,19 @@ function readOptions(args: readonly string[]): Options | string {
   return { out: values.out, job: values.job ?? sampleJob, paper: values.paper };
 }
 
+function withStop(sentence: string): string {
+  return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
+}
+
 function complain(problems: readonly Problem[]): 1 {
-  for (const problem of problems) {
-    const sentence = problemSentence(problem);
-    console.error(problem.field === undefined ? sentence : `${problem.field}: ${sentence}`);
-  }
+  for (const problem of problems) console.error(told(problem));
   return 1;
+}
+
+/** A problem as one line, the entry it is about in front. */
+function told(problem: Problem): string {
+  const sentence = problemSentence(problem);
+  return problem.field === undefined ? sentence : `${problem.field}: ${sentence}`;
 }
 
 function isFileError(error: unknown): error is Error & { readonly code: string } {

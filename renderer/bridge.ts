@@ -1,26 +1,18 @@
 import type { CommandInput, CommandName, CommandOutput } from '../core/contract/contract.ts';
 import type { HostEvent, Reply } from '../core/contract/reply.ts';
 import { noteHostAnswered, noteHostLost, watchForHost } from './host/connection.ts';
+import { HostLost, type Transport } from './host/transport.ts';
 import { httpTransport } from './host/http-transport.ts';
+import { onNewKey } from './host/session-key.ts';
 import { windowTransport } from './host/window-transport.ts';
 
-/** The way to the host: the window bridge under Electron, HTTP on loopback. */
-export type Transport = {
-  invoke(command: string, input: unknown): Promise<unknown>;
-  /** `gone` is called where the way to the host broke. */
-  subscribe(callback: (event: HostEvent) => void, gone: () => void): () => void;
-};
-
-/** Thrown by `invoke` where no answer came: nothing is known of what the host did. */
-export class HostLost extends Error {
-  readonly reason: 'no-answer' | 'no-key';
-  constructor(reason: 'no-answer' | 'no-key') {
-    super(`the host was not reached: ${reason}`);
-    this.reason = reason;
-  }
-}
-
 const transport: Transport = windowTransport() ?? httpTransport();
+
+onNewKey(() => {
+  invoke('app.info', {}).catch(() => {
+    // Said by the banner.
+  });
+});
 
 /**
  * Asks the host to run a command.
@@ -46,11 +38,29 @@ export async function invoke<N extends CommandName>(
   }
 }
 
-/** Hears what the host tells without being asked; returns the function that stops it. */
+const listeners = new Set<(event: HostEvent) => void>();
+let stopListening: (() => void) | null = null;
+
+/**
+ * Hears what the host tells without being asked; returns the function that stops it. All who listen share one line to the
+ * host: a browser opens only a few to one address, over all its windows.
+ */
 export function subscribe(callback: (event: HostEvent) => void): () => void {
-  return transport.subscribe(callback, () => {
-    invoke('app.info', {}).catch(() => {
-      // Said by the banner.
-    });
-  });
+  listeners.add(callback);
+  stopListening ??= transport.subscribe(
+    (event) => {
+      for (const listener of listeners) listener(event);
+    },
+    () => {
+      invoke('app.info', {}).catch(() => {
+        // Said by the banner.
+      });
+    },
+  );
+  return () => {
+    listeners.delete(callback);
+    if (listeners.size > 0) return;
+    stopListening?.();
+    stopListening = null;
+  };
 }

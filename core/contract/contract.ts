@@ -29,6 +29,8 @@ const jobSummary = z.strictObject({
   archived: z.boolean(),
   changedOn: civilDate,
   lastEstimateUsd: z.string().nullable(),
+  /** How many prices, rates or lengths that estimate lacks. */
+  lastEstimateLacks: z.int(),
 });
 
 const jobDocuments = z.strictObject({
@@ -102,9 +104,19 @@ export const contract = {
   /** Adds or changes an item; its prices are left as they are. */
   'prices.saveItem': write(z.strictObject({ item: priceItemSchema.omit({ prices: true }) }), none),
   'prices.observe': write(z.strictObject({ itemId: id, observation: priceObservationSchema }), none),
+  /** Takes one dated price back; of several that say the same, the latest. */
+  'prices.removeObservation': write(
+    z.strictObject({ itemId: id, observation: priceObservationSchema }),
+    none,
+  ),
   'prices.importCsv': write(
     z.strictObject({ text: z.string().max(50_000_000) }),
-    z.strictObject({ items: z.int(), prices: z.int() }),
+    z.strictObject({
+      items: z.int(),
+      prices: z.int(),
+      /** A day that was written with strokes and read month first, as it stood in the file; null where there was none. */
+      monthFirst: z.string().nullable(),
+    }),
   ),
   'prices.exportCsv': read(none, namedText),
   'estimates.save': write(z.strictObject({ jobId: id }), z.strictObject({ id, number: z.int() })),

@@ -3,7 +3,8 @@ import type { Bearing } from '../eave/section-types.ts';
 import type { Bay, EaveLayout, FasciaPiece } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
-import { inchesOf } from '../units/sixteenths.ts';
+import { assertNever } from '../result.ts';
+import { inchesOf, nearestSixteenth } from '../units/sixteenths.ts';
 import type { Block, Column } from './sheet.ts';
 
 /** Each extender of an eave: where it goes and what the saw needs. */
@@ -16,6 +17,7 @@ export function extenderSchedule(layout: EaveLayout): Block {
       right('Station'),
       text('Side'),
       right('Blank'),
+      right('Wall line'),
       right('Seat'),
       right('Heel'),
       right('Throat'),
@@ -32,6 +34,7 @@ export function extenderSchedule(layout: EaveLayout): Block {
           formatLength(extender.centreIn),
           extender.because === 'moved' ? `${extender.side}, moved` : extender.side,
           formatLength(inchesOf(extender.blankSixteenths)),
+          formatLength(section.backspanIn),
           ...bearingCells(section.bearing),
           formatLength(section.throatIn),
           formatLength(section.tailDropIn),
@@ -44,8 +47,19 @@ export function extenderSchedule(layout: EaveLayout): Block {
 }
 
 function bearingCells(bearing: Bearing): readonly [seat: string, heel: string] {
-  if (bearing.kind === 'notched') return [formatLength(bearing.seatIn), formatLength(bearing.heelCutIn)];
-  return bearing.kind === 'shimmed' ? [`shim ${formatLength(bearing.shimIn)}`, '-'] : ['on corner', '-'];
+  switch (bearing.kind) {
+    case 'notched':
+      return [formatLength(bearing.seatIn), formatLength(bearing.heelCutIn)];
+    case 'shimmed':
+      // What clears the plate by less than half a sixteenth stands on its corner for every tape.
+      return nearestSixteenth(bearing.shimIn) === 0
+        ? ['on corner', '-']
+        : [`shim ${formatLength(bearing.shimIn)}`, '-'];
+    case 'on-corner':
+      return ['on corner', '-'];
+    default:
+      return assertNever(bearing);
+  }
 }
 
 /** Each bay of an eave with its block. */

@@ -130,19 +130,25 @@ function hoursTable(lines: readonly TakeoffLine[]): Block {
       { title: 'Task', align: 'left', share: 3 },
       { title: 'Where', align: 'left', share: 2 },
       { title: 'Hours', align: 'right', share: 0 },
+      { title: 'Rate', align: 'left', share: 0 },
     ],
     rows: [
       ...grouped(
         labour,
-        (line) => ({ cells: [line.description, line.where, line.quantity] }),
+        (line) => ({ cells: [line.description, line.where, line.quantity, rateWords(line)] }),
         (ofPhase) => ({
-          cells: [`Sum, ${ofPhase[0]?.phase ?? ''}`, '', sumHours(ofPhase)],
+          cells: [`Sum, ${ofPhase[0]?.phase ?? ''}`, '', sumHours(ofPhase), ''],
           style: 'subtotal',
         }),
       ),
-      { cells: ['All hours', '', sumHours(labour)], style: 'total' },
+      { cells: ['All hours', '', sumHours(labour), ''], style: 'total' },
     ],
   };
+}
+
+/** A placeholder is marked, so that nobody takes its hours for the shop's own. */
+function rateWords({ need }: TakeoffLine): string {
+  return need.kind === 'labour' && need.rateMark === 'placeholder' ? 'placeholder' : 'own';
 }
 
 function sumHours(lines: readonly TakeoffLine[]): string {
@@ -165,6 +171,11 @@ function eaveBlocks(parts: EaveParts): readonly Block[] {
   blocks.push(
     { kind: 'heading', text: `Extenders of ${layout.name}, ${design.extender.section}` },
     extenderSchedule(layout),
+    {
+      kind: 'paragraph',
+      small: true,
+      text: `Wall line: where the wall's framing face crosses the piece's top edge, measured from its square back end; strike the heel plumb from there. The blank holds ${formatLength(design.trimAllowanceIn)} to trim to the string.`,
+    },
     ...unplacedBlocks(parts),
   );
   if (detail !== undefined) blocks.push({ kind: 'drawing', drawing: detail, heightShare: 0.45 });

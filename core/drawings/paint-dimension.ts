@@ -1,6 +1,7 @@
 import type { Shape } from './drawing.ts';
 import type { PaintedText, Pixel, Primitive } from './painted.ts';
-import { boxesOverlap, type TextBox, textBox, textWidth } from './text-box.ts';
+import type { TakenRoom } from './taken-room.ts';
+import { textBox, textWidth } from './text-box.ts';
 
 type Dimension = Extract<Shape, { kind: 'dimension' }>;
 
@@ -17,13 +18,13 @@ const sizePt = 7.5;
  * @param dimension - the dimension. [in]
  * @param toPixel - places a point of the drawing. [px]
  * @param pxPerPt - pixels for a point of type. [px/pt]
- * @param taken - boxes of the texts already placed.
+ * @param taken - where texts stand already.
  */
 export function paintDimension(
   dimension: Dimension,
   toPixel: (point: readonly [number, number]) => Pixel,
   pxPerPt: number,
-  taken: readonly TextBox[],
+  taken: TakenRoom,
 ): { readonly lines: readonly Primitive[]; readonly text: PaintedText } {
   const from = toPixel(dimension.from);
   const to = toPixel(dimension.to);
@@ -108,7 +109,7 @@ function place(
   text: string,
   sizePx: number,
   along: Pixel,
-  taken: readonly TextBox[],
+  taken: TakenRoom,
 ): PaintedText {
   const upright = uprightOf(along);
   const rotateDeg = (Math.atan2(upright[1], upright[0]) * 180) / Math.PI;
@@ -122,7 +123,7 @@ function place(
     rotateDeg,
     bold: false,
   });
-  const free = spots.find((spot) => !taken.some((box) => boxesOverlap(box, textBox(at(spot)))));
+  const free = spots.find((spot) => taken.isFree(textBox(at(spot))));
   return at(free ?? spots[0] ?? [0, 0]);
 }
 

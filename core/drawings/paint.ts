@@ -1,8 +1,10 @@
 import { assertNever } from '../result.ts';
 import type { Drawing, Point } from './drawing.ts';
+import { cutAroundText } from './cut-around-text.ts';
 import { paintDimension } from './paint-dimension.ts';
 import type { Painted, PaintedText, Pixel, Primitive } from './painted.ts';
-import { boxesOverlap, type TextBox, textBox, textWidth } from './text-box.ts';
+import { type TakenRoom, takenRoom } from './taken-room.ts';
+import { type TextBox, textBox, textWidth } from './text-box.ts';
 
 export type PaintOptions = {
   /** Pixels for one point of type: 96/72 on a screen, 1 on paper. [px/pt] */
@@ -23,7 +25,7 @@ export function paint(drawing: Drawing, pxPerInch: number, options: PaintOptions
   const toPixel = ([x, y]: Point): Pixel => [(x - drawing.minX) * pxPerInch, (drawing.maxY - y) * pxPerInch];
   const primitives: Primitive[] = [];
   const texts: PaintedText[] = [];
-  const taken: TextBox[] = [];
+  const taken = takenRoom();
 
   for (const shape of drawing.shapes) {
     if (shape.kind === 'line') {
@@ -56,7 +58,7 @@ export function paint(drawing: Drawing, pxPerInch: number, options: PaintOptions
         taken,
       );
       texts.push(placed);
-      taken.push(textBox(placed));
+      taken.take(textBox(placed));
     }
   }
   for (const shape of drawing.shapes) {
@@ -64,19 +66,31 @@ export function paint(drawing: Drawing, pxPerInch: number, options: PaintOptions
     const painted = paintDimension(shape, toPixel, pxPerPt, taken);
     primitives.push(...painted.lines);
     texts.push(painted.text);
-    taken.push(textBox(painted.text));
+    taken.take(textBox(painted.text));
   }
   return shiftIntoView(
     drawing,
-    [...primitives, ...texts],
-    taken,
+    [
+      ...primitives.flatMap((primitive): readonly Primitive[] =>
+        isThin(primitive)
+          ? cutAroundText(primitive, taken.near(primitive.x1, primitive.y1, primitive.x2, primitive.y2))
+          : [primitive],
+      ),
+      ...texts,
+    ],
+    taken.boxes,
     pxPerInch,
     (options.paddingPt ?? 4) * pxPerPt,
   );
 }
 
+/** Lines that only help to read: they give way to figures. Members do not. */
+function isThin(primitive: Primitive): primitive is Extract<Primitive, { kind: 'line' }> {
+  return primitive.kind === 'line' && (primitive.pen === 'dimension' || primitive.pen === 'light');
+}
+
 /** Moves a text along a stagger until it is clear: a turned text further along itself, a level one row by row. */
-function clearOf(text: PaintedText, taken: readonly TextBox[]): PaintedText {
+function clearOf(text: PaintedText, taken: TakenRoom): PaintedText {
   const angle = (text.rotateDeg * Math.PI) / 180;
   const level = Math.abs(Math.sin(angle)) < 0.2;
   const step = level ? text.sizePx * 1.15 : textWidth(text.text, text.sizePx) + text.sizePx * 0.6;
@@ -91,7 +105,7 @@ function clearOf(text: PaintedText, taken: readonly TextBox[]): PaintedText {
       x: text.x + direction[0] * step * tries,
       y: text.y + direction[1] * step * tries,
     };
-    if (!taken.some((box) => boxesOverlap(box, textBox(moved)))) return moved;
+    if (taken.isFree(textBox(moved))) return moved;
   }
   return text;
 }

@@ -38,6 +38,7 @@ export function fitToScale(drawing: Drawing, widthPt: number, heightPt: number):
   for (const scale of standardScales) {
     // Text only adds to the size, so a bare drawing that is too large need not be painted.
     if ((drawing.maxX - drawing.minX) * scale.ptPerInch > widthPt) continue;
+    if ((drawing.maxY - drawing.minY) * scale.ptPerInch > heightPt) continue;
     const painted = paint(drawing, scale.ptPerInch, { pxPerPt: 1 });
     if (painted.widthPx <= widthPt && painted.heightPx <= heightPt) {
       return { painted, scaleText: `Scale ${scale.name}` };

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { plainSection } from '../lumber/dressed-sizes.ts';
 import { decimalField, lengthField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
 import { decisionSchema, notchRuleSchema, structureSchema } from './structure.ts';
@@ -20,7 +21,7 @@ export type Phase = (typeof phases)[number];
 
 /** Lumber by trade section and grade, as the price list names it. */
 export const stockSchema = z.strictObject({
-  section: z.string().trim().toLowerCase().min(3).max(12),
+  section: z.string().overwrite(plainSection).min(1).max(12),
   grade: z.string().max(60).default(''),
 });
 export type Stock = z.infer<typeof stockSchema>;

@@ -24,7 +24,9 @@ export function solveSection(input: SectionInput): RafterSection {
 
   const backspanWantedIn = input.backspanRatio * overhangAlongIn;
   const backspanIn = Math.min(backspanWantedIn, input.clearBackspanIn ?? Number.POSITIVE_INFINITY);
-  const finishedLengthIn = backspanIn + overhangAlongIn + (tailCut === 'plumb' ? depthIn * m : 0);
+  // A plumb cut's bottom corner lies d m further down the slope; on a piece that rises outward the top corner is the far one.
+  const pastTopCornerIn = tailCut === 'plumb' ? Math.max(0, depthIn * m) : 0;
+  const finishedLengthIn = backspanIn + overhangAlongIn + pastTopCornerIn;
 
   const squareTailSetbackIn = tailCut === 'square' ? depthIn * sin : 0;
   const tailDropIn = overhangLevelIn * m;

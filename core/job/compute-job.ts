@@ -4,6 +4,7 @@ import { layOutEave } from '../layout/lay-out-eave.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
 import { makeEstimate } from '../pricing/estimate.ts';
 import { longestUsableIn } from '../pricing/stock-lengths.ts';
+import { strangeSections } from '../pricing/strange-sections.ts';
 import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { takeOff } from '../takeoff/take-off.ts';
@@ -11,6 +12,7 @@ import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
+import { looseEnds } from './loose-ends.ts';
 import { planLumber } from './plan-lumber.ts';
 
 /**
@@ -27,8 +29,9 @@ export function computeJob(input: JobInput): Result<JobResult, Problem> {
   if (!laidOut.ok) return laidOut;
   const eaves = laidOut.value;
   const takeoff = takeOff(input, eaves);
-  const { cutPlans, unplanned } = planLumber(input, takeoff.pieces);
-  const estimate = makeEstimate(input, takeoff, cutPlans, unplanned);
+  const { cutPlans, unplanned, leftOut } = planLumber(input, takeoff.pieces);
+  const notes = [...looseEnds(input), ...strangeSections(input.priceList)];
+  const estimate = makeEstimate(input, takeoff, cutPlans, unplanned, leftOut, notes);
   if (!estimate.ok) return estimate;
   return ok({
     eaves,

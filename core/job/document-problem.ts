@@ -1,16 +1,17 @@
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Problem } from '../problems/problem.ts';
+import { contradiction } from './contradictions.ts';
 import type { JobInput } from './job-file.ts';
 
 /**
  * What is wrong with the documents of a job as a whole: nothing to lay out, two entries of one id, an eave without
- * design, lumber that the program does not know. Entries one by one were checked when the documents were read.
+ * design, lumber that the program does not know, entries that contradict each other. Entries one by one were checked when the documents were read.
  * @returns the first problem, with the path of its entry, or undefined. Pins and open bays of rafters that are gone are
  * no problem: they bind nothing.
  */
 export function documentProblem(input: JobInput): Problem | undefined {
   if (input.survey.eaves.length === 0) return { code: 'no-eaves', field: 'survey.eaves' };
-  return sharedId(input) ?? missingDesign(input) ?? unknownSection(input);
+  return sharedId(input) ?? missingDesign(input) ?? unknownSection(input) ?? contradiction(input);
 }
 
 function sharedId(input: JobInput): Problem | undefined {

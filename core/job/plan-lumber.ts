@@ -1,8 +1,9 @@
 import { planCuts } from '../cutting/plan-cuts.ts';
-import type { CutItem, CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
-import { stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
+import type { CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import { stockGroup, stockKey } from '../cutting/stock-group.ts';
+import type { Stock } from '../eave/design-document.ts';
+import { itemsOfStock, stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
-import { stockGroup } from '../cutting/stock-group.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
 import { inchesOf, nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts';
 
@@ -10,48 +11,48 @@ import { inchesOf, nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts
 export type LumberPlan = {
   readonly cutPlans: readonly CutPlan[];
   readonly unplanned: readonly UnplannedStock[];
+  /** Lengths without a usable price, which the plans go without. */
+  readonly leftOut: readonly Problem[];
 };
 
+/** Pieces that share boards. */
+type Shared = { readonly stock: Stock; readonly pieces: readonly Piece[] };
+
 /**
- * Plans the boards of a job. Pieces of one section and grade share boards, whatever they are used for. Where a piece
- * is longer than any board, it alone is left unplanned and the others go on.
+ * Plans the boards of a job. Pieces that can be cut from the same items of the price list share boards, whatever they
+ * are used for and however their grade is written; the plan bears the graded name. Where a piece is longer than any
+ * board, it alone is left unplanned and the others go on.
  * @param input - day, price list and settings with kerf and end trim [in].
  * @param pieces - every piece of the job. [1/16 in]
  */
 export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): LumberPlan {
   const cutPlans: CutPlan[] = [];
   const unplanned: UnplannedStock[] = [];
-  for (const [group, ofStock] of piecesByStock(pieces)) {
-    const stock = ofStock[0]?.stock;
-    if (stock === undefined) continue;
-    const leaveOut = (left: readonly CutItem[], problem: Problem): void => {
+  const leftOut: Problem[] = [];
+  for (const { stock, pieces: ofStock } of sharedStocks(input, pieces)) {
+    const group = stockGroup(stock);
+    const leaveOut = (left: readonly Piece[], problem: Problem): void => {
       unplanned.push({ group, stock, marks: left.map(({ mark }) => mark), problem });
     };
-    const items = ofStock.map(({ mark, lengthSixteenths }) => ({ mark, lengthSixteenths }));
     const { lengths, problems } = stockLengths(input, stock);
     const longest = lengths.at(-1);
     if (longest === undefined) {
-      leaveOut(items, problems[0] ?? { code: 'no-price', item: group });
+      // One way out is enough to ask for: with one length priced, the others are told as left out.
+      leaveOut(ofStock, problems[0] ?? { code: 'no-price', item: group });
       continue;
     }
+    leftOut.push(...problems);
     const { cutting } = input.settings;
     const endTrimSixteenths = sixteenthsUp(cutting.endTrimIn);
     const usable = longest.lengthSixteenths - 2 * endTrimSixteenths;
-    const tooLong = items.filter((item) => item.lengthSixteenths > usable);
-    const [worst] = [...tooLong].sort((a, b) => b.lengthSixteenths - a.lengthSixteenths);
-    if (worst !== undefined)
-      leaveOut(tooLong, {
-        code: 'piece-longer-than-stock',
-        stock: group,
-        mark: tooLong.length === 1 ? worst.mark : `${worst.mark} (the longest of ${tooLong.length})`,
-        pieceIn: inchesOf(worst.lengthSixteenths),
-        longestIn: inchesOf(nearestSixteenth(Math.max(0, usable) / 16)),
-      });
-    const fitting = items.filter((item) => item.lengthSixteenths <= usable);
+    const tooLong = ofStock.filter((piece) => piece.lengthSixteenths > usable);
+    for (const ofUse of Map.groupBy(tooLong, ({ use }) => use).values())
+      leaveOut(ofUse, tooLongProblem(group, ofUse, usable));
+    const fitting = ofStock.filter((piece) => piece.lengthSixteenths <= usable);
     if (fitting.length === 0) continue;
     const plan = planCuts({
       stock,
-      items: fitting,
+      items: fitting.map(({ mark, lengthSixteenths }) => ({ mark, lengthSixteenths })),
       lengths,
       kerfSixteenths: sixteenthsUp(cutting.kerfIn),
       endTrimSixteenths,
@@ -59,16 +60,42 @@ export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): Lumb
     if (plan.ok) cutPlans.push(plan.value);
     else leaveOut(fitting, plan.problem);
   }
-  return { cutPlans, unplanned };
+  return { cutPlans, unplanned, leftOut };
 }
 
-function piecesByStock(pieces: readonly Piece[]): ReadonlyMap<string, readonly Piece[]> {
-  const byStock = new Map<string, Piece[]>();
-  for (const piece of pieces) {
-    const group = stockGroup(piece.stock);
-    const ofStock = byStock.get(group);
-    if (ofStock === undefined) byStock.set(group, [piece]);
-    else ofStock.push(piece);
-  }
-  return byStock;
+/**
+ * Pieces by the set of price items that they can be cut from, in the order of their first piece. Stocks that the list
+ * has no item for stay apart. Of several names of one set the first with a grade is used.
+ */
+function sharedStocks(input: PriceQuestion, pieces: readonly Piece[]): readonly Shared[] {
+  const setOfStock = new Map<string, string>();
+  const setOf = (stock: Stock): string => {
+    const key = stockKey(stock);
+    const known = setOfStock.get(key);
+    if (known !== undefined) return known;
+    const ids = itemsOfStock(input.priceList, stock).map(({ id }) => id);
+    const set = ids.length === 0 ? key : JSON.stringify(ids);
+    setOfStock.set(key, set);
+    return set;
+  };
+  return [...Map.groupBy(pieces, ({ stock }) => setOf(stock)).values()].flatMap((ofSet) => {
+    const named = ofSet.find(({ stock }) => stock.grade.trim() !== '') ?? ofSet[0];
+    return named === undefined ? [] : [{ stock: named.stock, pieces: ofSet }];
+  });
+}
+
+function tooLongProblem(group: string, tooLong: readonly Piece[], usable: number): Problem {
+  const [worst] = tooLong.toSorted((a, b) => b.lengthSixteenths - a.lengthSixteenths);
+  if (worst === undefined) throw new Error('no piece is too long');
+  const pieceIn = inchesOf(worst.lengthSixteenths);
+  return {
+    code: 'piece-longer-than-stock',
+    stock: group,
+    mark: tooLong.length === 1 ? worst.mark : `${worst.mark} (the longest of ${tooLong.length})`,
+    pieceIn,
+    longestIn: inchesOf(nearestSixteenth(Math.max(0, usable) / 16)),
+    use: worst.use,
+    // Of a fascia board the station is its left end; of the others it is the middle.
+    middleIn: worst.use === 'fascia' ? worst.stationIn + pieceIn / 2 : worst.stationIn,
+  };
 }

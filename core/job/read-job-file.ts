@@ -3,6 +3,9 @@ import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { entryName } from './entry-name.ts';
 import { jobFileSchema, type JobFile } from './job-file.ts';
+import { fileProblems } from './file-problems.ts';
+import { jsonFaultLine } from './json-fault.ts';
+import { trimNames } from './trim-names.ts';
 
 /**
  * Reads a job file of the schema in fixtures/job-file.md.
@@ -16,7 +19,10 @@ export function readJobFile(text: string): Result<JobFile, readonly Problem[]> {
   const notAJob = strangeFile(parsed.value);
   if (notAJob !== undefined) return fail([notAJob]);
   const read = jobFileSchema.safeParse(parsed.value);
-  return read.success ? ok(read.data) : fail(entryProblems(read.error.issues, parsed.value));
+  if (!read.success) return fail(entryProblems(read.error.issues, parsed.value).map(withoutBlankField));
+  const file = trimNames(read.data);
+  const problems = fileProblems(file);
+  return problems.length === 0 ? ok(file) : fail(problems);
 }
 
 /**
@@ -25,7 +31,7 @@ export function readJobFile(text: string): Result<JobFile, readonly Problem[]> {
  * @param document - what was read, to tell a missing entry from a wrong one.
  */
 export function entryProblems(issues: readonly z.core.$ZodIssue[], document: unknown): readonly Problem[] {
-  return issues.map((issue) => {
+  return issues.filter(isTightest).map((issue) => {
     const field = issue.path.map(String).join('.');
     const carried = issue.code === 'custom' ? carriedProblem(issue.params) : undefined;
     if (carried !== undefined) return { ...carried, field };
@@ -38,13 +44,32 @@ export function entryProblems(issues: readonly z.core.$ZodIssue[], document: unk
   });
 }
 
+/** A problem of the file as a whole stands at no entry. */
+function withoutBlankField(problem: Problem): Problem {
+  const { field, ...whole } = problem;
+  return field === '' ? whole : problem;
+}
+
+/** Of several bounds that one number breaks, the tightest is told. */
+function isTightest(issue: z.core.$ZodIssue, _index: number, issues: readonly z.core.$ZodIssue[]): boolean {
+  if (issue.code !== 'too_big') return true;
+  const path = JSON.stringify(issue.path);
+  return !issues.some(
+    (other) =>
+      other.code === 'too_big' && other.maximum < issue.maximum && JSON.stringify(other.path) === path,
+  );
+}
+
+/** Entries that hold a day of the calendar. */
+const dayEntries: ReadonlySet<PropertyKey> = new Set(['asOf', 'observedOn', 'validUntil']);
+
 function parseJson(text: string): Result<unknown, Problem> {
+  const bare = text.replace(/^\uFEFF/, '');
   try {
-    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
+    const value: unknown = JSON.parse(bare);
     return ok(value);
-  } catch (error) {
-    const detail = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 200) : 'unreadable';
-    return fail({ code: 'file-not-json', detail });
+  } catch {
+    return fail({ code: 'file-not-json', detail: `at line ${jsonFaultLine(bare)}` });
   }
 }
 
@@ -79,21 +104,23 @@ function detailOf(issue: z.core.$ZodIssue, missing: boolean): string {
   const start = missing ? 'It is missing. ' : '';
   switch (issue.code) {
     case 'invalid_type':
-      return `${start}Enter ${kindWords(issue.expected)}.`;
+      return `${start}Enter ${dayEntries.has(issue.path.at(-1) ?? '') ? 'a date like 2026-04-30' : kindWords(issue.expected)}.`;
     case 'invalid_value':
       return `${start}Choose one of: ${issue.values.map(String).join(', ')}.`;
     case 'unrecognized_keys':
       return `Not known here: ${issue.keys.join(', ')}. Check the spelling, or take it out.`;
     case 'too_small':
       return issue.origin === 'string'
-        ? 'Enter at least one character.'
+        ? `Enter at least ${issue.minimum === 1 ? 'one character' : `${String(issue.minimum)} characters`}.`
         : `Enter ${String(issue.minimum)} or more.`;
     case 'too_big':
       return issue.origin === 'string'
         ? `Shorten it to ${String(issue.maximum)} characters.`
         : issue.origin === 'array'
           ? `Keep to ${String(issue.maximum)} entries.`
-          : `Enter ${String(issue.maximum)} or less.`;
+          : issue.maximum === Number.MAX_SAFE_INTEGER
+            ? 'Enter a smaller number.'
+            : `Enter ${String(issue.maximum)} or less.`;
     case 'invalid_union':
       return `${start}Enter a number, or text like 5' 6-1/2" for a length, 6/12 for a pitch, 12.50 for an amount.`;
     case 'custom':

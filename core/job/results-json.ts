@@ -134,6 +134,7 @@ function estimateJson(estimate: Estimate) {
     grossMarkupPercent: estimate.grossMarkupPercent,
     grossMarginPercent: estimate.grossMarginPercent,
     lacks: estimate.lacks.map(problemJson),
+    notes: estimate.notes.map(problemJson),
   } satisfies Json;
 }
 
@@ -153,6 +154,7 @@ function costLineJson(line: CostLine) {
     taxable: line.taxable,
     supplier: line.supplier,
     stalePriceOf: line.stalePriceOf,
+    rateMark: line.rateMark,
   } satisfies Json;
 }
 

@@ -46,8 +46,8 @@ export function findInSections(
       {
         topic: 'no-bearing',
         structural: true,
-        say: (shim) =>
-          `the extender clears the plate by ${shim} and does not bear without a bearing shim of that height.`,
+        say: (shim, count) =>
+          `the extender clears the plate by ${shim} and does not bear without a bearing shim of that height. Shims: ${count} of ${shim}, ripped from what is left over; not counted as bought.`,
       },
     ),
     ...tell(({ bearing }) => shortBearing(bearing), {
@@ -71,7 +71,7 @@ export function findInSections(
         topic: 'throat',
         structural: true,
         say: () =>
-          'nothing is left above the notch: the plate stands as high as the rafter. Measure the height above plate again, or choose shallower stock.',
+          'nothing is left above the notch: the plate stands as high as the rafter. Measure the height above plate again.',
       },
     ),
     ...tell(({ fasciaSpareIn }) => (fasciaSpareIn < -untoldIn ? -fasciaSpareIn : null), {

@@ -18,7 +18,7 @@ import { findInSections } from './find-in-sections.ts';
 import { findOutOfLine } from './find-out-of-line.ts';
 import type { EaveLayout, Extender, FasciaLine, Unplaced } from './layout-types.ts';
 import { pieceMark } from './marks.ts';
-import { standOnLine, tailTopAsFoundIn } from './stand-on-line.ts';
+import { type OwnEdge, standOnLine, steepnessOf, tailTopAsFoundIn } from './stand-on-line.ts';
 
 /** A choice of side that stands. */
 type Placed = Extract<SideChoice, { kind: 'placed' }>;
@@ -62,7 +62,10 @@ export function layOutEave(
     })),
   );
   const sizes = { survey, design, stock, fasciaStock, overhangLevelIn: overhang.value };
-  const extenders = placed.map((choice) => makeExtender(choice, sizes, fasciaLine, letter));
+  const edged = placed.map((choice) => ({ choice, edge: edgeOf(choice, sizes, fasciaLine) }));
+  const outOfReach = findOutOfReach(survey, eaveIndex(letter), edged);
+  if (outOfReach !== undefined) return fail(outOfReach);
+  const extenders = edged.map(({ choice, edge }) => makeExtender(choice, edge, sizes, letter));
 
   const fascia = breakFascia({
     letter,
@@ -109,13 +112,51 @@ type Sizes = {
   readonly overhangLevelIn: number;
 };
 
-function makeExtender(choice: Placed, sizes: Sizes, line: FasciaLine, letter: string): Extender {
+/** The extender's own top edge, once its tail stands where the fascia line has it. */
+function edgeOf(choice: Placed, { design, overhangLevelIn }: Sizes, line: FasciaLine): OwnEdge {
+  const { rafter } = choice;
+  const tailTopIn =
+    line.mode === 'as-found'
+      ? tailTopAsFoundIn(rafter, overhangLevelIn)
+      : lineHeightIn(line, centreOf(choice));
+  return standOnLine(rafter, overhangLevelIn, design.backspanRatio, tailTopIn);
+}
+
+/** An extender on its side, with its top edge. */
+type Edged = { readonly choice: Placed; readonly edge: OwnEdge };
+
+function offLineIn({ edge }: Edged): number {
+  return Math.abs(edge.liftAtTailIn);
+}
+
+/** The first tail that cannot come to the line, at the reading that lies furthest off it: most likely a slip. */
+function findOutOfReach(
+  survey: EaveSurvey,
+  surveyIndex: number,
+  edged: readonly Edged[],
+): Problem | undefined {
+  for (const { choice, edge } of edged) {
+    const steepness = steepnessOf(edge, choice.rafter);
+    if (steepness === 'buildable') continue;
+    const furthest = edged.reduce((most, one) => (offLineIn(one) > offLineIn(most) ? one : most));
+    const { number } = furthest.choice.rafter;
+    return {
+      code: 'tail-out-of-reach',
+      eave: survey.name,
+      rafter: String(choice.rafter.number),
+      liftIn: edge.liftAtTailIn,
+      steepness,
+      furthestRafter: String(number),
+      furthestLiftIn: furthest.edge.liftAtTailIn,
+      field: `survey.eaves.${surveyIndex}.rafters.${number - 1}.heightAbovePlateIn`,
+    };
+  }
+  return undefined;
+}
+
+function makeExtender(choice: Placed, edge: OwnEdge, sizes: Sizes, letter: string): Extender {
   const { survey, design, stock, fasciaStock, overhangLevelIn } = sizes;
   const { rafter, side, because, clash, leftIn, rightIn } = choice;
-  const centreIn = centreOf(choice);
-  const asFoundIn = tailTopAsFoundIn(rafter, overhangLevelIn);
-  const tailTopIn = line.mode === 'as-found' ? asFoundIn : lineHeightIn(line, centreIn);
-  const edge = standOnLine(rafter, overhangLevelIn, design.backspanRatio, tailTopIn);
   const section = solveSection({
     pitchRisePer12: edge.pitchRisePer12,
     heightAbovePlateIn: edge.heightAbovePlateIn,
@@ -137,7 +178,7 @@ function makeExtender(choice: Placed, sizes: Sizes, line: FasciaLine, letter: st
     rafterId: rafter.id,
     rafterNumber: rafter.number,
     side,
-    centreIn,
+    centreIn: centreOf(choice),
     leftIn,
     rightIn,
     because,

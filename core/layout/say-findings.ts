@@ -9,8 +9,8 @@ export type Case = { readonly number: number; readonly stationIn: number; readon
 export type Telling = {
   readonly topic: Finding['topic'];
   readonly structural: boolean;
-  /** Gets the figures of all cases, written out as one or as a range. */
-  readonly say: (figures: string) => string;
+  /** Gets the figures of all cases, written out as one or as a range, and how many cases there are. */
+  readonly say: (figures: string, count: number) => string;
   /** How one figure is written; inches to a sixteenth unless told. */
   readonly write?: (value: number) => string;
 };
@@ -26,7 +26,7 @@ export function tellOnce(eaveId: string, cases: readonly Case[], telling: Tellin
   const [only, second] = cases;
   if (only === undefined) return [];
   const numbers = numberList(cases.map(({ number }) => number));
-  const sentence = telling.say(figuresOf(cases, telling.write ?? formatInches));
+  const sentence = telling.say(figuresOf(cases, telling.write ?? formatInches), cases.length);
   return [
     {
       eaveId,

@@ -1,3 +1,4 @@
+import { steepestPitchRisePer12 } from '../units/pitch.ts';
 import type { PlacedRafter } from './layout-types.ts';
 
 /** The extender's own top edge once its tail stands on the fascia line. */
@@ -6,6 +7,20 @@ export type OwnEdge = {
   readonly heightAbovePlateIn: number;
   readonly liftAtTailIn: number;
 };
+
+/**
+ * Whether a piece with this edge can be built: it falls outward, and no steeper than the program takes, or than the old
+ * rafter beside it falls already with an inch in twelve to spare, since on a roof at that limit half the tails come down
+ * to the line.
+ */
+export function steepnessOf(
+  edge: OwnEdge,
+  rafter: PlacedRafter,
+): 'buildable' | 'rises-outward' | 'too-steep' {
+  if (edge.pitchRisePer12 <= 0) return 'rises-outward';
+  const steepest = Math.max(steepestPitchRisePer12, rafter.pitchRisePer12 + 1);
+  return edge.pitchRisePer12 <= steepest ? 'buildable' : 'too-steep';
+}
 
 /** Height of a rafter's own tail corner above the plate: HAP - m P. [in] */
 export function tailTopAsFoundIn(rafter: PlacedRafter, overhangLevelIn: number): number {

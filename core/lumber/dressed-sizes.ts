@@ -46,3 +46,12 @@ const bySection: ReadonlyMap<string, DressedSection> = new Map(
 export function dressedSection(section: string): DressedSection | undefined {
   return bySection.get(section);
 }
+
+/** Writes a section the one way that sections are compared: `2 X 6` and `2 × 6` -> `2x6`. */
+export function plainSection(section: string): string {
+  return section
+    .trim()
+    .toLowerCase()
+    .replace(/\s*[x×]\s*/g, 'x')
+    .trim();
+}

@@ -54,6 +54,7 @@ export function boughtDraft(bought: Bought): CostDraft {
     taxable: line.taxable && item.taxable,
     supplier: item.supplier,
     stalePriceOf: price.stale ? price.observation.observedOn : null,
+    rateMark: null,
     madeOf: [...bought.parts, priceTrace(item, price)],
   } satisfies CostDraft['line'];
   return { line: draft, price: price.observation };

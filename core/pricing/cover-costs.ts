@@ -1,14 +1,14 @@
 import { Decimal } from 'decimal.js';
 import { ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
-import { edgeItem, edgePieceIn } from '../takeoff/drip-edge.ts';
+import { edgeOffer, edgePieceIn } from '../takeoff/drip-edge.ts';
 import type { Need, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { boughtDraft, type Costed, lineTrace, nothingCosted } from './cost-draft.ts';
 import type { PriceItem } from './price-list.ts';
 import { type DatedPrice, priceOn } from './price-on.ts';
 import type { PriceQuestion } from './stock-lengths.ts';
-import { edgeUsd, footUsd, pieceUsd, sheetUsd } from './unit-conversion.ts';
+import { footUsd, pieceUsd, sheetUsd } from './unit-conversion.ts';
 
 /** How many of a unit are bought, and for how much each. */
 type Purchase = { readonly quantity: Decimal; readonly unit: string; readonly unitCostUsd: Decimal.Value };
@@ -36,17 +36,15 @@ export function plankCosts(input: PriceQuestion, line: TakeoffLine): Costed {
 export function edgeCosts(input: PriceQuestion, line: TakeoffLine): Costed {
   const { need } = line;
   if (need.kind !== 'edge' || need.pieces <= 0) return nothingCosted;
-  const item = edgeItem(input.priceList);
-  if (item === undefined) return { drafts: [], lacks: [{ code: 'no-price', item: line.description }] };
-  return buy(input, line, item.id, (edge, price) => {
-    const each = edgeUsd(edge, price.observation.priceUsd, edgePieceIn(edge));
-    const roll = edge.unit === 'roll' && edge.lengthIn !== null;
-    const quantity = roll
-      ? new Decimal(need.lengthIn).div(edgePieceIn(edge)).ceil()
-      : new Decimal(need.pieces);
-    return each.ok
-      ? ok({ quantity, unit: edge.unit === 'roll' ? 'roll' : 'piece', unitCostUsd: each.value })
-      : each;
+  const offer = edgeOffer(input);
+  if (offer === undefined) return { drafts: [], lacks: [{ code: 'no-price', item: line.description }] };
+  const { item, price } = offer;
+  if (!price.ok) return { drafts: [], lacks: [price.problem] };
+  const roll = item.unit === 'roll';
+  return bought(line, item, price.value.dated, {
+    quantity: roll ? new Decimal(need.lengthIn).div(edgePieceIn(item)).ceil() : new Decimal(need.pieces),
+    unit: roll ? 'roll' : 'piece',
+    unitCostUsd: price.value.eachUsd,
   });
 }
 
@@ -79,18 +77,23 @@ function buy(
   if (item === undefined) return { drafts: [], lacks: [{ code: 'no-price', item: line.description }] };
   const price = priceOn(item, input.asOf, input.settings.money.priceStaleDays);
   if (!price.ok) return { drafts: [], lacks: [price.problem] };
-  const bought = purchase(item, price.value);
-  if (!bought.ok) return { drafts: [], lacks: [bought.problem] };
+  const purchased = purchase(item, price.value);
+  return purchased.ok
+    ? bought(line, item, price.value, purchased.value)
+    : { drafts: [], lacks: [purchased.problem] };
+}
+
+function bought(line: TakeoffLine, item: PriceItem, price: DatedPrice, purchase: Purchase): Costed {
   const size = item.lengthFt ?? (item.lengthIn === null ? null : formatLength(item.lengthIn));
   const draft = boughtDraft({
     id: line.id,
     line,
     item,
-    price: price.value,
+    price,
     description: item.description,
-    quantity: bought.value.quantity,
-    unit: bought.value.unit,
-    unitCostUsd: bought.value.unitCostUsd,
+    quantity: purchase.quantity,
+    unit: purchase.unit,
+    unitCostUsd: purchase.unitCostUsd,
     parts: [
       lineTrace(line),
       ...(size === null

@@ -1,6 +1,7 @@
 import type { Phase } from '../eave/design-document.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';
+import type { RateMark } from './shop-settings.ts';
 import type { DecimalText, Usd } from '../units/money.ts';
 
 /** One thing that costs money: bought or worked. */
@@ -23,6 +24,8 @@ export type CostLine = {
   readonly supplier: string;
   /** Set where the price is older than the shop's limit. */
   readonly stalePriceOf: string | null;
+  /** What stands behind the hours of a labour line: the shop's own rate or a placeholder; null on all other lines. */
+  readonly rateMark: RateMark | null;
   readonly madeOf: readonly TracePart[];
 };
 
@@ -62,5 +65,7 @@ export type Estimate = {
   readonly grossMarkupPercent: DecimalText;
   /** What is not in the sum, by name. While this is not empty, the total is not the price of the job. */
   readonly lacks: readonly Problem[];
+  /** What is worth knowing and leaves the sum whole, such as a length that the cut plan goes without. */
+  readonly notes: readonly Problem[];
   readonly validUntil: string;
 };

@@ -25,6 +25,8 @@ import { extraCosts, labourCosts } from './work-costs.ts';
  * @param takeoff - what is needed.
  * @param cutPlans - boards to buy.
  * @param unplanned - stocks whose pieces no board could be planned for.
+ * @param leftOut - lengths without a usable price, which the cut plans go without.
+ * @param notes - what else is worth knowing and leaves the sum whole.
  * @returns e.g. materials 2,200.00 and labour of 64 h at $34 with 35 % burden -> 2,937.60 in the labour sum; or
  * `margin-too-high`.
  */
@@ -33,6 +35,8 @@ export function makeEstimate(
   takeoff: Takeoff,
   cutPlans: readonly CutPlan[],
   unplanned: readonly UnplannedStock[],
+  leftOut: readonly Problem[] = [],
+  notes: readonly Problem[] = [],
 ): Result<Estimate, Problem> {
   const costed = [
     lumberCosts(input, takeoff, cutPlans),
@@ -72,7 +76,13 @@ export function makeEstimate(
       ...takeoff.lacks,
       ...unplanned.map(({ problem }) => problem),
       ...costed.flatMap((part) => part.lacks),
-      ...drafts.flatMap(boughtForNothing),
+      ...leftOut.filter(isPriceOfNothing),
+    ]),
+    notes: distinct([
+      ...notes,
+      ...leftOut
+        .filter((problem) => !isPriceOfNothing(problem))
+        .map((because): Problem => ({ code: 'length-left-out', because })),
     ]),
     validUntil: validUntil(input, drafts),
   });
@@ -108,18 +118,6 @@ function pricedLines(drafts: readonly CostDraft[], priceUsd: Usd): readonly Cost
   return drafts.map(({ line }, index) => ({ ...line, priceUsd: shares[index] ?? usd(0) }));
 }
 
-/** A price of nothing is a slip more often than a gift, so it is named; the line stands. */
-function boughtForNothing({ line, price }: CostDraft): readonly Problem[] {
-  if (price === null || Number(price.priceUsd) !== 0) return [];
-  return [
-    {
-      code: 'entry-invalid',
-      what: line.description,
-      detail: 'its price is $0.00, so it adds nothing to the total. Enter what it costs on the price list.',
-    },
-  ];
-}
-
 /** The shop's own day, or the first on which a supplier lets go; never before the estimate's day. */
 function validUntil({ asOf, settings }: JobInput, drafts: readonly CostDraft[]): string {
   const earliest = earliestDate(
@@ -127,6 +125,11 @@ function validUntil({ asOf, settings }: JobInput, drafts: readonly CostDraft[]):
     drafts.flatMap(({ price }) => price?.validUntil ?? []),
   );
   return earliest < asOf ? asOf : earliest;
+}
+
+/** Lumber at $0.00 is named among what is lacking: the plan was made without it, and would be another with its price. */
+function isPriceOfNothing({ code }: Problem): boolean {
+  return code === 'price-of-nothing';
 }
 
 function sumOf(drafts: readonly CostDraft[], wanted: (draft: CostDraft) => boolean): Usd {

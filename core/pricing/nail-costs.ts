@@ -40,7 +40,8 @@ export function nailCosts(input: PriceQuestion, line: TakeoffLine): Costed {
           }),
         ];
   });
-  return { drafts, lacks: [] };
+  // A package at $0.00 was passed over; with its price the choice could be another.
+  return { drafts, lacks: problems.filter(({ code }) => code === 'price-of-nothing') };
 }
 
 function offersOf(input: PriceQuestion, nail: string) {

@@ -2,7 +2,9 @@ import type { z } from 'zod';
 import type { Problem } from '../problems/problem.ts';
 import { entryProblems } from '../job/read-job-file.ts';
 import { problemSentence } from '../problems/sentence.ts';
+import { shortened } from '../problems/shortened.ts';
 import { fail, ok, type Result } from '../result.ts';
+import { isMonthFirst, readDay } from '../units/written-date.ts';
 import { cellsOf, guarded, itemCells, priceColumns, type Cells, type PriceColumn } from './price-cells.ts';
 import { priceItemSchema, type PriceItem, type PriceObservation } from './price-list.ts';
 
@@ -10,26 +12,25 @@ const neededColumns = ['id', 'category', 'description', 'unit', 'price_usd', 'ob
 
 /**
  * Reads the rows of a price list file, all or nothing. Rows of one id are prices of one item and agree in everything
- * else; a row without price_usd and observed_on is an item that has no price yet. Blank cells take the default.
+ * else; a row without price_usd and observed_on is an item that has no price yet. Blank cells take the default. Days are
+ * read as `2026-04-30` or as a spreadsheet of the United States writes them, month first: `4/30/2026`.
  * @param header - names of the columns, in any order; only the needed ones must be there.
  * @param rows - cells as text, without the header. Row 2 is the first, as a spreadsheet counts.
- * @returns items in the order of their first rows; or `csv-columns`, or `csv-row` with row and column.
+ * @returns items in the order of their first rows; or `csv-columns`, `csv-no-rows`, or `csv-row` with row and
+ * column.
  */
 export function readPriceRows(
   header: readonly string[],
   rows: readonly (readonly string[])[],
 ): Result<readonly PriceItem[], Problem> {
-  const names = header.map((name) =>
-    name
-      .replace(/^\uFEFF/, '')
-      .trim()
-      .toLowerCase(),
-  );
+  const names = header.map(plainName);
   const missing = neededColumns.filter((name) => !names.includes(name));
   const unknown = names.filter(
     (name, index) => !priceColumns.some((column) => column === name) || names.indexOf(name) !== index,
   );
   if (missing.length > 0 || unknown.length > 0) return fail({ code: 'csv-columns', missing, unknown });
+
+  if (rows.length === 0) return fail({ code: 'csv-no-rows' });
 
   const firstRows = new Map<
     string,
@@ -90,6 +91,24 @@ export function writePriceRows(items: readonly PriceItem[]): string[][] {
   ];
 }
 
+/** The first day of the file that was read month first, as it stands there; undefined where there is none. */
+export function firstMonthFirstDate(
+  header: readonly string[],
+  rows: readonly (readonly string[])[],
+): string | undefined {
+  const days = header.flatMap((name, index) =>
+    ['observed_on', 'valid_until'].includes(plainName(name)) ? [index] : [],
+  );
+  return rows.flatMap((row) => days.map((index) => row[index]?.trim() ?? '')).find(isMonthFirst);
+}
+
+function plainName(name: string): string {
+  return name
+    .replace(/^\uFEFF/, '')
+    .trim()
+    .toLowerCase();
+}
+
 const priceOnlyColumns: ReadonlySet<PriceColumn> = new Set([
   'price_usd',
   'observed_on',
@@ -121,9 +140,9 @@ function readRow(cells: Cells, row: number): Result<PriceItem, Problem> {
       ? [
           {
             priceUsd: cells.price_usd,
-            observedOn: cells.observed_on,
+            observedOn: readDay(cells.observed_on),
             ...(cells.source === '' ? {} : { source: cells.source }),
-            validUntil: cells.valid_until === '' ? null : cells.valid_until,
+            validUntil: cells.valid_until === '' ? null : readDay(cells.valid_until),
           },
         ]
       : [],
@@ -133,21 +152,27 @@ function readRow(cells: Cells, row: number): Result<PriceItem, Problem> {
 }
 
 function rowProblem(issues: readonly z.core.$ZodIssue[], raw: unknown, cells: Cells, row: number): Problem {
-  const [first] = entryProblems(issues.slice(0, 1), raw);
+  const [first] = entryProblems(issues, raw);
   const name = first?.field?.split('.').at(-1) ?? 'id';
   const column = columnOf[name] ?? name;
   const cell = priceColumns.find((known) => known === column);
   const detail =
     first === undefined
       ? 'It cannot be read.'
-      : first.code === 'entry-invalid'
-        ? first.detail
-        : problemSentence(first);
+      : isDay(name)
+        ? 'Write a day as 2026-04-30, or month first with the year in full, as 4/30/2026.'
+        : first.code === 'entry-invalid'
+          ? first.detail
+          : problemSentence(first);
   return {
     code: 'csv-row',
     row,
     column,
-    detail: `${cell === undefined || cells[cell] === '' ? '' : `"${cells[cell]}": `}${detail}`,
+    // What is not told as an entry repeats the cell in its own sentence.
+    detail:
+      cell === undefined || cells[cell] === '' || (first !== undefined && first.code !== 'entry-invalid')
+        ? detail
+        : `"${shortened(cells[cell])}": ${detail}`,
   };
 }
 
@@ -163,6 +188,10 @@ const columnOf: Readonly<Record<string, PriceColumn>> = {
   validUntil: 'valid_until',
 };
 
+function isDay(name: string): boolean {
+  return name === 'observedOn' || name === 'validUntil';
+}
+
 function yesOrNo(cell: string): boolean | string {
   if (/^(yes|true|1)$/i.test(cell)) return true;
   return /^(no|false|0)$/i.test(cell) ? false : cell;
@@ -171,5 +200,5 @@ function yesOrNo(cell: string): boolean | string {
 /** A number, or the text itself, which the schema then refuses by name. */
 function numberOrNull(cell: string): number | string | null {
   if (cell === '') return null;
-  return /^(\d+\.?\d*|\.\d+)$/.test(cell) ? Number(cell) : cell;
+  return /^(\d+\.?\d*|\.\d+)$/.test(cell) ? Math.min(Number(cell), Number.MAX_VALUE) : cell;
 }

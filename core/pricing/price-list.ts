@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { plainSection } from '../lumber/dressed-sizes.ts';
 import { decimalField, lengthField } from '../survey/fields.ts';
 import { isCivilDate } from '../units/civil-date.ts';
 
@@ -27,7 +28,7 @@ export const priceItemSchema = z.strictObject({
   taxable: z.boolean().default(true),
   retired: z.boolean().default(false),
   /** Lumber and planks: trade section, grade and stock length. */
-  section: z.string().trim().toLowerCase().max(12).default(''),
+  section: z.string().overwrite(plainSection).max(12).default(''),
   grade: z.string().max(60).default(''),
   lengthFt: z.number().min(1).max(60).nullable().default(null),
   /** Nails: a key of core/takeoff/nails.ts, finish, and how they are packed (pounds or count a package). */

@@ -3,6 +3,7 @@ import { decimalField, lengthField } from '../survey/fields.ts';
 
 /** What stands behind a production rate: a placeholder of ours, or the shop's own number. */
 export const rateMarkSchema = z.enum(['placeholder', 'own']);
+export type RateMark = z.infer<typeof rateMarkSchema>;
 
 export const labourRateSchema = z.strictObject({
   /** A key of core/takeoff/labour-tasks.ts. */
@@ -18,7 +19,7 @@ export const sisterPatternSchema = z.strictObject({
   nail: z.string().min(1).max(40).default('16d common'),
   rows: z.int().min(1).max(4).default(2),
   spacingIn: lengthField({ least: 1, most: 48 }).default(16),
-  endDistanceIn: lengthField({ least: 0.5, most: 24 }).default(2),
+  endDistanceIn: lengthField({ least: 0.5, most: 24 }).default(2.5),
 });
 export type SisterPattern = z.infer<typeof sisterPatternSchema>;
 

@@ -1,5 +1,6 @@
 import { Decimal } from 'decimal.js';
 import type { StockLength } from '../cutting/cut-plan-types.ts';
+import { stockGroup } from '../cutting/stock-group.ts';
 import type { Stock } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -12,7 +13,7 @@ import { pieceUsd } from './unit-conversion.ts';
 export type PricedStock = {
   /** One a length, the cheapest item of that length; shortest first. */
   readonly lengths: readonly StockLength[];
-  /** One for each item of the stock that has no usable price. */
+  /** One for each item of the stock that has no usable price; where there is no length at all, why. */
   readonly problems: readonly Problem[];
 };
 
@@ -32,8 +33,11 @@ export function stockLengths(input: PriceQuestion, stock: Stock): PricedStock {
   const excluded = new Set(input.settings.cutting.excludedLengthsFt);
   const problems: Problem[] = [];
   const cheapest = new Map<Sixteenths, StockLength>();
-  for (const item of itemsOfStock(input.priceList, stock)) {
+  const items = itemsOfStock(input.priceList, stock);
+  for (const item of items) {
     if (item.lengthFt !== null && excluded.has(item.lengthFt)) continue;
+    // A plank without a length is bought by the foot, for sheathing.
+    if (item.lengthFt === null && item.category === 'plank' && items.length > 1) continue;
     const priced = pricedLength(input, item);
     if (!priced.ok) {
       problems.push(priced.problem);
@@ -44,6 +48,7 @@ export function stockLengths(input: PriceQuestion, stock: Stock): PricedStock {
       cheapest.set(priced.value.lengthSixteenths, priced.value);
   }
   const lengths = [...cheapest.values()].sort((a, b) => a.lengthSixteenths - b.lengthSixteenths);
+  if (lengths.length === 0 && problems.length === 0) problems.push(nothingToBuy(items, stock));
   return { lengths, problems };
 }
 
@@ -60,7 +65,25 @@ export function longestUsableIn(input: PriceQuestion, stock: Stock): number | nu
     : inchesOf(longest.lengthSixteenths) - 2 * input.settings.cutting.endTrimIn;
 }
 
-function itemsOfStock(priceList: readonly PriceItem[], stock: Stock): readonly PriceItem[] {
+/** Why a stock has no length, where no item of it is at fault. */
+function nothingToBuy(items: readonly PriceItem[], stock: Stock): Problem {
+  return items.some(({ lengthFt }) => lengthFt !== null)
+    ? {
+        code: 'entry-invalid',
+        what: stockGroup(stock),
+        detail:
+          'every length of it on the price list is among the lengths that the shop does not buy. Allow one in Settings, or add another to the price list.',
+        field: 'settings.cutting.excludedLengthsFt',
+      }
+    : { code: 'no-price', item: stockGroup(stock) };
+}
+
+/**
+ * The items that a stock can be cut from, priced or not. Stocks with the same items are one: their pieces share boards.
+ * @param priceList - every item of the shop.
+ * @param stock - section and grade wanted.
+ */
+export function itemsOfStock(priceList: readonly PriceItem[], stock: Stock): readonly PriceItem[] {
   const ofSection = priceList.filter(
     (item) =>
       (item.category === 'lumber' || item.category === 'plank') &&
@@ -100,5 +123,5 @@ function pricedLength(
 }
 
 function plain(text: string): string {
-  return text.trim().toLowerCase();
+  return text.trim().toLowerCase().replace(/\s+/g, ' ');
 }

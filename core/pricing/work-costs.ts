@@ -21,6 +21,7 @@ export function hourlyCostUsd(labour: ShopSettings['labour']): DecimalText {
 /** Cost line of a labour task: hours x cost of an hour. Without a wage it stands at nothing, and the takeoff says so. */
 export function labourCosts(settings: ShopSettings, line: TakeoffLine): Costed {
   if (line.need.kind !== 'labour') return nothingCosted;
+  const { task, unitHours, rateMark } = line.need;
   const hours = new Decimal(line.need.hours);
   if (hours.lte(0)) return nothingCosted;
   const rate = hourlyCostUsd(settings.labour);
@@ -42,8 +43,15 @@ export function labourCosts(settings: ShopSettings, line: TakeoffLine): Costed {
           taxable: line.taxable,
           supplier: '',
           stalePriceOf: null,
+          rateMark,
           madeOf: [
             lineTrace(line),
+            {
+              label:
+                rateMark === 'own' ? "Hours for one, the shop's own rate" : 'Hours for one, placeholder rate',
+              value: `${unitHours} h`,
+              ref: `labour/${task}`,
+            },
             {
               label: 'Wage for an hour',
               value: formatRate(settings.labour.wageUsdPerHour),
@@ -86,6 +94,7 @@ function extraDraft(extra: ExtraCost, line: TakeoffLine) {
     taxable: extra.taxable,
     supplier: '',
     stalePriceOf: null,
+    rateMark: null,
     madeOf: [
       lineTrace(line),
       {

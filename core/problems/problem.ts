@@ -1,5 +1,3 @@
-import type { LengthReason } from '../units/parse-length.ts';
-
 /**
  * Everything that a person can cause and has to mend. `field`, where present, is the dotted path of the entry in the
  * job document, e.g. `survey.eaves.0.rafters.3.readingIn`, so that the message can stand at the entry.
@@ -14,6 +12,7 @@ export type ProblemKind =
   | { readonly code: 'pitch-out-of-range'; readonly typed: string }
   | { readonly code: 'money-unreadable'; readonly typed: string }
   | { readonly code: 'number-unreadable'; readonly typed: string }
+  | { readonly code: 'number-not-whole'; readonly typed: string }
   | { readonly code: 'out-of-range'; readonly what: string; readonly least: string; readonly most: string }
   | { readonly code: 'entry-invalid'; readonly what: string; readonly detail: string }
   // survey
@@ -40,11 +39,24 @@ export type ProblemKind =
       readonly rafter: string;
       readonly stationIn: number;
       readonly wallIn: number;
+      /** The end of the wall that it reaches past. */
+      readonly end: 'left' | 'right';
     }
   // design
   | { readonly code: 'no-design'; readonly eave: string }
   | { readonly code: 'unknown-section'; readonly section: string; readonly use: string }
   | { readonly code: 'overhang-nothing-left'; readonly eave: string }
+  | {
+      readonly code: 'tail-out-of-reach';
+      readonly eave: string;
+      readonly rafter: string;
+      /** How far its tail would have to come up (+) or down (-) to the fascia line. [in] */
+      readonly liftIn: number;
+      readonly steepness: 'rises-outward' | 'too-steep';
+      /** The rafter whose own tail lies furthest off the line, most likely misread, and how far it would have to come. [in] */
+      readonly furthestRafter: string;
+      readonly furthestLiftIn: number;
+    }
   // cutting and prices
   | {
       readonly code: 'piece-longer-than-stock';
@@ -52,8 +64,14 @@ export type ProblemKind =
       readonly mark: string;
       readonly pieceIn: number;
       readonly longestIn: number;
+      /** What the piece is for, and the middle of it along the wall line. */
+      readonly use?: 'extender' | 'block' | 'fascia';
+      readonly middleIn?: number;
     }
+  /** A length that the cut plan goes without, because of the problem behind it; the sum is whole all the same. */
+  | { readonly code: 'length-left-out'; readonly because: Problem }
   | { readonly code: 'no-price'; readonly item: string }
+  | { readonly code: 'price-of-nothing'; readonly item: string }
   | { readonly code: 'price-not-yet'; readonly item: string; readonly asOf: string; readonly firstOn: string }
   | {
       readonly code: 'unit-does-not-fit';
@@ -66,9 +84,13 @@ export type ProblemKind =
   | { readonly code: 'margin-too-high'; readonly percent: string }
   // files and store
   | { readonly code: 'csv-columns'; readonly missing: readonly string[]; readonly unknown: readonly string[] }
+  | { readonly code: 'csv-no-rows' }
   | { readonly code: 'csv-row'; readonly row: number; readonly column: string; readonly detail: string }
   | { readonly code: 'csv-broken'; readonly row: number; readonly detail: string }
+  /** `detail` says where the text ceases to be JSON, e.g. `at line 3`. */
   | { readonly code: 'file-not-json'; readonly detail: string }
+  /** The entries of a file that cannot be read, each with its `field`; `count` where there are more than are listed. */
+  | { readonly code: 'file-faults'; readonly faults: readonly Problem[]; readonly count: number }
   | { readonly code: 'file-not-a-job'; readonly detail: string }
   | { readonly code: 'file-not-written'; readonly fileName: string }
   | { readonly code: 'not-found'; readonly what: string }
@@ -81,3 +103,13 @@ export type ProblemKind =
   | { readonly code: 'disk-full' }
   | { readonly code: 'not-here'; readonly what: string }
   | { readonly code: 'internal' };
+
+/** Why a text is no length. */
+export type LengthReason =
+  | 'empty'
+  | 'form'
+  | 'negative'
+  | 'ambiguous-dash'
+  | 'inches-over-12'
+  | 'fraction-over-1'
+  | 'denominator';

@@ -1,25 +1,31 @@
 import { assertNever } from '../result.ts';
+import { entryName } from '../job/entry-name.ts';
 import { formatLength } from '../units/format-length.ts';
-import type { LengthReason } from '../units/parse-length.ts';
-import type { Problem } from './problem.ts';
+import type { LengthReason, Problem } from './problem.ts';
+import { shortened } from './shortened.ts';
 
 /** The sentence that tells a person what is wrong and what to do: made here and nowhere else. */
 export function problemSentence(problem: Problem): string {
   switch (problem.code) {
     case 'length-unreadable':
-      return lengthSentence(problem.typed, problem.reason);
+      return lengthSentence(shortened(problem.typed), problem.reason);
     case 'pitch-unreadable':
-      return `"${problem.typed}" is not a pitch. Write it like 6/12, 26.6 deg or 50 %.`;
+      if (problem.typed.trim() === '') return 'Enter a pitch, like 6/12 or 26.6 deg.';
+      return `"${shortened(problem.typed)}" is not a pitch. Write it like 6/12, 26.6 deg or 50 %.`;
     case 'pitch-out-of-range':
-      return `A pitch of ${problem.typed} cannot be built here. Enter more than 0 and at most 24/12.`;
+      return `A pitch of ${shortened(problem.typed)} cannot be built here. Enter more than 0 and at most 24/12.`;
     case 'money-unreadable':
-      return `"${problem.typed}" is not an amount. Write dollars and cents, like 12.50.`;
+      if (problem.typed.trim() === '') return 'Enter an amount, like 12.50.';
+      return `"${shortened(problem.typed)}" is not an amount. Write dollars and cents, like 12.50.`;
     case 'number-unreadable':
-      return `"${problem.typed}" is not a number. Write plain digits, like 12 or 12.5.`;
+      if (problem.typed.trim() === '') return 'Enter a number, like 12.';
+      return `"${shortened(problem.typed)}" is not a number. Write plain digits, like 12 or 12.5.`;
+    case 'number-not-whole':
+      return `${shortened(problem.typed.trim())} is not a whole number. Enter one without a fraction, like 12.`;
     case 'out-of-range':
-      return `${problem.what} is out of range. Enter ${problem.least} to ${problem.most}.`;
+      return `${problem.what} is out of range. Enter ${rangeWords(problem.least, problem.most)}.`;
     case 'entry-invalid':
-      return `${problem.what}: ${problem.detail}`;
+      return `${problem.what}: ${withStop(problem.detail)}`;
     case 'no-eaves':
       return 'The survey has no eave yet. Add one to start.';
     case 'no-rafters':
@@ -31,17 +37,23 @@ export function problemSentence(problem: Problem): string {
     case 'rafters-overlap':
       return `${problem.eave}, rafter ${problem.rafter} overlaps rafter ${problem.previous} by ${formatLength(problem.overlapIn)}. Measure both stations and thicknesses again.`;
     case 'rafter-past-wall':
-      return `${problem.eave}, rafter ${problem.rafter} at ${formatLength(problem.stationIn)} does not stand on the wall of ${formatLength(problem.wallIn)}. Check the reading or the wall length.`;
+      return `${problem.eave}, rafter ${problem.rafter} at ${formatLength(problem.stationIn)} ${offWall(problem)}`;
     case 'no-design':
       return `${problem.eave} has no overhang design yet. Open Design and give it an overhang.`;
     case 'unknown-section':
       return `"${problem.section}" for ${problem.use} is not a lumber size known here. Choose one like 2x6 or 1x8.`;
     case 'overhang-nothing-left':
       return `${problem.eave}: once the fascia is taken off, no overhang is left. Enter a longer overhang.`;
+    case 'tail-out-of-reach':
+      return tailSentence(problem);
     case 'piece-longer-than-stock':
-      return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. Add a longer length to the price list, or shorten the overhang or backspan.`;
+      return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. ${wayOut(problem)}`;
+    case 'length-left-out':
+      return `Left out of the cut plan: ${problemSentence(problem.because)}`;
     case 'no-price':
       return `No price for ${problem.item}. Add it to the price list.`;
+    case 'price-of-nothing':
+      return `${problem.item} has a price of $0.00, which counts as no price. Enter what it costs on the price list.`;
     case 'price-not-yet':
       return `${problem.item} has no price on or before ${problem.asOf}; its first is of ${problem.firstOn}. Add an earlier price or a later estimate date.`;
     case 'unit-does-not-fit':
@@ -54,12 +66,16 @@ export function problemSentence(problem: Problem): string {
       return `A margin of ${problem.percent} % cannot be reached. Enter less than 100 %.`;
     case 'csv-columns':
       return csvColumnsSentence(problem.missing, problem.unknown);
+    case 'csv-no-rows':
+      return 'The price list has no rows under its header. Nothing was imported; write one row for each price.';
     case 'csv-row':
       return `Row ${problem.row}, column "${problem.column}": ${problem.detail} Nothing was imported.`;
     case 'csv-broken':
       return `Row ${problem.row} cannot be read as CSV (${problem.detail}). Nothing was imported.`;
     case 'file-not-json':
-      return `The file is not JSON (${problem.detail}). Choose a job file that Eavewright wrote.`;
+      return `The file is not a job file: it is not JSON, ${problem.detail}. Choose a file that "Export to a job file" wrote.`;
+    case 'file-faults':
+      return `${faultsCounted(problem.count)} ${problem.faults.map(faultSentence).join(' ')}`;
     case 'file-not-a-job':
       return `The file is not a job file: ${problem.detail}`;
     case 'file-not-written':
@@ -89,6 +105,33 @@ export function problemSentence(problem: Problem): string {
   }
 }
 
+function offWall({ end, wallIn }: Extract<Problem, { code: 'rafter-past-wall' }>): string {
+  return end === 'left'
+    ? 'does not stand on the wall: it reaches past the left end, station 0. Check the reading, its thickness, and what the tape was read to.'
+    : `does not stand on the wall of ${formatLength(wallIn)}: it reaches past the right end. Check the reading or the wall length.`;
+}
+
+function withStop(detail: string): string {
+  return /[.!?]$/.test(detail) ? detail : `${detail}.`;
+}
+
+function wayOut({ use, middleIn }: Extract<Problem, { code: 'piece-longer-than-stock' }>): string {
+  const longer = 'add a longer length to the price list';
+  switch (use) {
+    case 'fascia':
+      return middleIn === undefined
+        ? `Set a tail in the gap under it, or ${longer}.`
+        : `Set a tail in the gap at ${formatLength(middleIn)}, or ${longer}.`;
+    case 'block':
+      return `Leave its bay open in Design, or ${longer}.`;
+    case 'extender':
+    case undefined:
+      return 'Add a longer length to the price list, or shorten the overhang or backspan.';
+    default:
+      return assertNever(use);
+  }
+}
+
 function lengthSentence(typed: string, reason: LengthReason): string {
   switch (reason) {
     case 'empty':
@@ -110,9 +153,50 @@ function lengthSentence(typed: string, reason: LengthReason): string {
   }
 }
 
+function tailSentence(problem: Extract<Problem, { code: 'tail-out-of-reach' }>): string {
+  const way = (liftIn: number): string => `${liftIn < 0 ? 'down' : 'up'} ${formatLength(Math.abs(liftIn))}`;
+  const then =
+    problem.steepness === 'rises-outward' ? 'would no longer fall outward' : 'would fall steeper than 24/12';
+  const measure =
+    problem.furthestRafter === problem.rafter
+      ? 'Measure its'
+      : `Rafter ${problem.furthestRafter} lies furthest off, ${way(problem.furthestLiftIn)}: measure its`;
+  return `${problem.eave}, rafter ${problem.rafter}: its tail would have to come ${way(problem.liftIn)} to the fascia line, and the new piece ${then}. ${measure} pitch and height above plate again, or choose As found for the fascia line in Design, so that each tail follows its own rafter.`;
+}
+
+/**
+ * The sentence for one fault of a file, with the entry that it stands at.
+ * @returns e.g. `Survey, eave 1, rafter 4, reading: "2 cubits" is not a length. ...`.
+ */
+export function faultSentence(fault: Problem): string {
+  const sentence = problemSentence(fault);
+  return fault.field === undefined || fault.code === 'entry-invalid'
+    ? sentence
+    : `${entryName(fault.field)}: ${sentence}`;
+}
+
+/** How many entries of a file cannot be read, e.g. `2 entries of the file cannot be read.` */
+export function faultsCounted(count: number): string {
+  return `${count} ${count === 1 ? 'entry' : 'entries'} of the file cannot be read.`;
+}
+
+/** No bound is said as one: a blank, or the largest whole number that a machine counts by. */
+function rangeWords(least: string, most: string): string {
+  if (isNoBound(most)) return `${least} or more`;
+  return isNoBound(least) ? `${most} or less` : `${least} to ${most}`;
+}
+
+function isNoBound(bound: string): boolean {
+  return bound === '' || bound === String(Number.MAX_SAFE_INTEGER);
+}
+
 function csvColumnsSentence(missing: readonly string[], unknown: readonly string[]): string {
   const parts: string[] = [];
   if (missing.length > 0) parts.push(`Missing: ${missing.join(', ')}.`);
-  if (unknown.length > 0) parts.push(`Not known: ${unknown.join(', ')}.`);
+  if (unknown.length > 0) parts.push(`Not known: ${unknown.map(columnWords).join(', ')}.`);
   return `The columns of the price list do not fit. ${parts.join(' ')} Nothing was imported; export the list to see the columns.`;
+}
+
+function columnWords(name: string): string {
+  return name.trim() === '' ? 'a column without a name' : shortened(name);
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { problemSentence } from '../problems/sentence.ts';
+import { shortened } from '../problems/shortened.ts';
 import { formatLength } from '../units/format-length.ts';
 import { parseLength } from '../units/parse-length.ts';
 import { checkPitch, parsePitch } from '../units/pitch.ts';
@@ -18,7 +19,7 @@ export function lengthField(range: { least: number; most: number }) {
         ? undefined
         : {
             code: 'out-of-range',
-            what: typeof entry === 'number' ? formatLength(entry) : entry,
+            what: typeof entry === 'number' ? lengthInWords(entry) : shortened(entry),
             least: formatLength(range.least),
             most: formatLength(range.most),
           },
@@ -28,9 +29,22 @@ export function lengthField(range: { least: number; most: number }) {
 
 /** A pitch entry: a number as rise in 12, or text such as `6/12`, `26.57 deg`, `50 %`; read to rise in 12. */
 export const pitchField = z.union([z.number(), z.string()]).transform((entry, context): number => {
-  const read = typeof entry === 'number' ? checkPitch(entry, `${entry}/12`) : parsePitch(entry);
+  const read = typeof entry === 'number' ? checkPitch(entry, pitchInWords(entry)) : parsePitch(entry);
   return settle(read, context, () => undefined);
 });
+
+/** Above this a number is a slip of the finger or of a program, and is told by its size alone. [in] */
+const largestTold = 1_000_000;
+
+function lengthInWords(inches: number): string {
+  if (Math.abs(inches) <= largestTold) return formatLength(inches);
+  return inches > 0 ? `A length of over ${largestTold} in.` : `A length of under -${largestTold} in.`;
+}
+
+function pitchInWords(risePer12: number): string {
+  if (Math.abs(risePer12) <= largestTold) return `${risePer12}/12`;
+  return risePer12 > 0 ? `over ${largestTold}/12` : `under -${largestTold}/12`;
+}
 
 function settle(
   read: Result<number, Problem>,
@@ -61,7 +75,12 @@ export function decimalField(range: { least: number; most: number }) {
       !/^-?(\d+\.?\d*|\.\d+)$/.test(text) || !Number.isFinite(value)
         ? { code: 'number-unreadable', typed: String(entry) }
         : value < range.least || value > range.most
-          ? { code: 'out-of-range', what: text, least: String(range.least), most: String(range.most) }
+          ? {
+              code: 'out-of-range',
+              what: shortened(text),
+              least: String(range.least),
+              most: String(range.most),
+            }
           : undefined;
     if (problem !== undefined) {
       context.addIssue({ code: 'custom', message: problemSentence(problem), params: { problem } });

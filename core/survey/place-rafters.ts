@@ -112,9 +112,13 @@ function misplaced(
       };
     }
   }
-  const offWall =
-    placed.leftFaceIn < -tapeToleranceIn || placed.rightFaceIn > eave.lengthIn + tapeToleranceIn;
-  return offWall
-    ? { code: 'rafter-past-wall', eave: eave.name, rafter, stationIn, wallIn: eave.lengthIn }
-    : undefined;
+  const end =
+    placed.leftFaceIn < -tapeToleranceIn
+      ? 'left'
+      : placed.rightFaceIn > eave.lengthIn + tapeToleranceIn
+        ? 'right'
+        : undefined;
+  return end === undefined
+    ? undefined
+    : { code: 'rafter-past-wall', eave: eave.name, rafter, stationIn, wallIn: eave.lengthIn, end };
 }

@@ -35,7 +35,8 @@ export type CoveredEave = EaveToTakeOff & { readonly cover: Cover; readonly cove
 
 /**
  * Decides what covers an eave: the sheet or plank that the design names on the price list. Where none is named or
- * the name leads nowhere, the quantity is still counted with the ordinary size, and the lack is told.
+ * the name leads nowhere, the quantity is still counted with the ordinary size, and the lack is told. An item that is
+ * not bought any more lends its size, but is not bought.
  * @param eave - the eave as surveyed, designed and laid out.
  * @param input - for the price list and the width that a plank covers. [in]
  */
@@ -45,16 +46,18 @@ export function coverEave(eave: EaveToTakeOff, input: JobInput): CoveredEave {
   const strip = sheathingStrip(eave);
   const category = kind === 'panels' ? 'sheet' : 'plank';
   const named = input.priceList.find((item) => item.id === itemId);
-  const item = named?.category === category ? named : undefined;
+  const fitting = named?.category === category ? named : undefined;
+  const item = fitting?.retired === true ? undefined : fitting;
   const coverLacks = item === undefined ? sheathingLack(eave, itemId, category, named) : null;
   if (kind === 'planks') {
     const coverIn =
-      (item === undefined ? undefined : dressedSection(item.section)?.depthIn) ?? input.settings.plankCoverIn;
+      (fitting === undefined ? undefined : dressedSection(fitting.section)?.depthIn) ??
+      input.settings.plankCoverIn;
     return { ...eave, cover: { kind, item, strip, coverIn }, coverLacks };
   }
   const sheet: SheetSize = {
-    widthIn: item?.widthIn ?? ordinarySheet.widthIn,
-    lengthIn: item?.lengthIn ?? ordinarySheet.lengthIn,
+    widthIn: fitting?.widthIn ?? ordinarySheet.widthIn,
+    lengthIn: fitting?.lengthIn ?? ordinarySheet.lengthIn,
   };
   return { ...eave, cover: { kind, item, strip, sheet, courses: panelCourses(strip, sheet) }, coverLacks };
 }
@@ -70,7 +73,9 @@ function sheathingLack(
       ? `no ${category} is chosen, so it has no price. Choose one of the price list in Design.`
       : named === undefined
         ? `"${itemId}" is not on the price list. Choose another ${category} in Design.`
-        : `"${named.description}" is no ${category}. Choose a ${category} of the price list in Design.`;
+        : named.category === category
+          ? `"${named.description}" is not bought any more. Choose another ${category} in Design.`
+          : `"${named.description}" is no ${category}. Choose a ${category} of the price list in Design.`;
   return {
     code: 'entry-invalid',
     what: `Sheathing of ${eaveLabel(eave.layout)} (${eave.layout.name})`,

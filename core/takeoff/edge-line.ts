@@ -1,7 +1,7 @@
 import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
 import type { JobInput } from '../job/job-file.ts';
-import { dripEdgeLapIn, dripEdgePieces, edgeItem, edgePieceIn } from './drip-edge.ts';
+import { dripEdgeLapIn, dripEdgePieces, edgeOffer, edgePieceIn } from './drip-edge.ts';
 import { hundredths, sumDecimals } from './quantities.ts';
 import { counted, eaveLabel, whereText, type EaveToTakeOff } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
@@ -13,7 +13,7 @@ import type { TakeoffLine } from './takeoff-types.ts';
  * @returns one line, or none where no eave wants drip edge.
  */
 export function edgeLines(eaves: readonly EaveToTakeOff[], input: JobInput): readonly TakeoffLine[] {
-  const item = edgeItem(input.priceList);
+  const item = edgeOffer(input)?.item;
   const pieceIn = edgePieceIn(item);
   const runs = eaves
     .filter(({ design, layout }) => design.dripEdge && layout.fasciaLengthIn > 0)

@@ -1,5 +1,6 @@
 import { Decimal } from 'decimal.js';
 import { decimalText } from '../units/money.ts';
+import { isSteeper } from '../units/pitch.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
@@ -67,7 +68,13 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
           })),
         ]),
       ],
-      need: { kind: 'labour', task: task.key, hours },
+      need: {
+        kind: 'labour',
+        task: task.key,
+        hours,
+        unitHours: rate.hoursPerUnit,
+        rateMark: rate.own ? 'own' : 'placeholder',
+      },
     };
     return [line];
   });
@@ -93,7 +100,7 @@ export function hoursFactors(
       ref: 'setting/labour.perStoreyAboveOne',
     });
   }
-  if (task.aloft && survey.pitchRisePer12 > labour.steepAbovePitch) {
+  if (task.aloft && isSteeper(survey.pitchRisePer12, labour.steepAbovePitch)) {
     factors.push({
       factor: labour.steepFactor,
       label: `steeper than ${labour.steepAbovePitch}/12`,

@@ -1,7 +1,7 @@
 import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
-import { stockGroup } from '../cutting/stock-group.ts';
+import { stockGroup, stockKey } from '../cutting/stock-group.ts';
 import { hundredths } from './quantities.ts';
 import { counted, idPart, whereText, type EaveToTakeOff } from './takeoff-context.ts';
 import type { Phase } from '../eave/design-document.ts';
@@ -50,12 +50,14 @@ export function lumberLines(
 ): readonly TakeoffLine[] {
   return uses.flatMap(({ use, id, name, phase, clientWording }) => {
     const ofUse = pieces.filter((piece) => piece.use === use);
-    const stocks = new Map(ofUse.map((piece) => [stockGroup(piece.stock), piece.stock]));
-    return [...stocks].map(([stockText, stock]): TakeoffLine => {
-      const ofStock = ofUse.filter((piece) => stockGroup(piece.stock) === stockText);
+    const byStock = Map.groupBy(ofUse, (piece) => stockKey(piece.stock));
+    return [...byStock.values()].flatMap((ofStock): readonly TakeoffLine[] => {
+      const stock = ofStock[0]?.stock;
+      if (stock === undefined) return [];
+      const stockText = stockGroup(stock);
       const feet = runningFeet(ofStock);
       const byFeet = use === 'fascia';
-      return {
+      const line: TakeoffLine = {
         id: `${id}-${idPart(stockText)}`,
         kind: 'lumber',
         phase,
@@ -80,6 +82,7 @@ export function lumberLines(
         })),
         need: { kind: 'lumber', stock, marks: ofStock.map((piece) => piece.mark) },
       };
+      return [line];
     });
   });
 }

@@ -1,5 +1,5 @@
 import { assertNever } from '../result.ts';
-import { formatInches } from '../units/format-length.ts';
+import { formatInches, formatLength } from '../units/format-length.ts';
 import { nearestSixteenth, sixteenthsDown } from '../units/sixteenths.ts';
 import { slopeAngleDeg } from '../units/pitch.ts';
 import type { Bay, Extender, FasciaPiece } from '../layout/layout-types.ts';
@@ -71,9 +71,9 @@ function extenderCuts(extender: Extender, { design }: EaveToTakeOff): string {
   const tail = design.tailCut === 'plumb' ? `plumb tail ${angle} deg` : 'square tail';
   const long =
     design.trimAllowanceIn > 0
-      ? ` (blank ${formatInches(design.trimAllowanceIn)} long, cut to the string)`
+      ? `, left ${formatInches(design.trimAllowanceIn)} long and cut to the string`
       : '';
-  return `${tail}${long}; ${bearingCuts(section.bearing)}; on the ${extender.side} of rafter ${extender.rafterNumber}`;
+  return `${tail}${long}; ${bearingCuts(section.bearing)}, ${wallLine(section)}; on the ${extender.side} of rafter ${extender.rafterNumber}`;
 }
 
 function bearingCuts(bearing: Extender['section']['bearing']): string {
@@ -89,6 +89,11 @@ function bearingCuts(bearing: Extender['section']['bearing']): string {
     default:
       return assertNever(bearing);
   }
+}
+
+/** Where the wall's plumb line is struck, which the seat and heel are marked from. */
+function wallLine(section: Extender['section']): string {
+  return `wall line ${formatLength(section.backspanIn)} from the back end on the top edge`;
 }
 
 function blockCuts({ survey, design }: EaveToTakeOff): string {

@@ -15,6 +15,7 @@ import { eavePieces } from './pieces.ts';
 import { sumDecimals } from './quantities.ts';
 import { eaveLabel, eavesToTakeOff } from './takeoff-context.ts';
 import type { Takeoff } from './takeoff-types.ts';
+import { uncutPieces } from './uncut-pieces.ts';
 
 /**
  * Counts everything that the job needs: pieces to cut, and lines of lumber, nails, sheathing, edge, labour and
@@ -47,6 +48,7 @@ export function takeOff(input: JobInput, eaves: readonly EaveLayout[]): Takeoff 
     lines,
     lacks: [
       ...eaves.flatMap((eave) => uncountedEave(input, eave)),
+      ...uncutPieces(input, counted),
       ...cover.lacks,
       ...nails.lacks,
       ...(Number(input.settings.labour.wageUsdPerHour) === 0 && labour.length > 0

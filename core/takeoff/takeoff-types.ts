@@ -1,4 +1,5 @@
 import type { Phase, Stock } from '../eave/design-document.ts';
+import type { RateMark } from '../pricing/shop-settings.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { DecimalText } from '../units/money.ts';
@@ -49,7 +50,14 @@ export type Need =
       readonly areaSqFt: number;
     }
   | { readonly kind: 'edge'; readonly lengthIn: number; readonly pieces: number }
-  | { readonly kind: 'labour'; readonly task: string; readonly hours: DecimalText }
+  | {
+      readonly kind: 'labour';
+      readonly task: string;
+      readonly hours: DecimalText;
+      /** Hours for one unit of the task, and what stands behind them. [h/unit] */
+      readonly unitHours: number;
+      readonly rateMark: RateMark;
+    }
   | { readonly kind: 'extra'; readonly extraId: string };
 
 /** Everything the job needs, before it is priced. */

@@ -1,5 +1,29 @@
 /** What the choices of an entry mean, in the words of screen, paper and walk back; by the entry's name. */
 export const choiceWords = {
+  overhangMeasured: { level: 'level', 'along-slope': 'along the slope' },
+  overhangTo: { framing: 'to the tail (framing)', 'fascia-face': 'to the fascia\u2019s face' },
+  tailCut: { plumb: 'plumb', square: 'square to the slope' },
+  preferredSide: { left: 'left of the rafter', right: 'right of the rafter' },
+  fasciaLine: { parallel: 'level with the plate', 'best-fit': 'straight, best fit', 'as-found': 'as found' },
+  faces: { plumb: 'plumb', square: 'square to the slope' },
+  readingMode: {
+    running: 'running, from the left end',
+    'bays-clear': 'bay by bay, clear',
+    'bays-centres': 'bay by bay, centre to centre',
+  },
+  readingTo: {
+    centre: 'to the centre',
+    'near-face': 'to the near (left) face',
+    'far-face': 'to the far (right) face',
+  },
+  profitMethod: { markup: 'markup on cost', margin: 'margin of the price' },
+  taxRule: {
+    'contractor-pays': 'contractor pays, on materials',
+    'client-pays': 'client pays, on taxable lines',
+    none: 'no sales tax',
+  },
+  roundToUsd: { '0': 'not rounded' },
+  paperSize: { letter: 'letter, 8-1/2 by 11 in.', a4: 'A4, 210 by 297 mm' },
   groundSnowBasis: { nominal: 'Up to ASCE 7-16: as mapped', strength: 'ASCE 7-22: times 0.7' },
   windUpliftBasis: { strength: 'By ASCE 7: times 0.6', allowable: 'The 0.6 is in it' },
   icedEave: { doubled: 'Twice the flat roof snow', 'not-doubled': 'Not doubled' },

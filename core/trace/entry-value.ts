@@ -49,7 +49,9 @@ function numberValue(name: string, value: number): string {
 }
 
 function textValue(name: string, value: string): string {
+  const chosen = choiceWord(name, value);
+  if (chosen !== undefined) return chosen;
   if (name.endsWith('Percent')) return `${value} %`;
   if (name.includes('Usd')) return formatRate(value);
-  return choiceWord(name, value) ?? value;
+  return value;
 }

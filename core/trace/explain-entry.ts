@@ -102,7 +102,7 @@ export function explainLabourRate(key: string, input: JobInput): Explanation | u
   return {
     ref: `labour/${key}`,
     title: `Hours: ${task?.label ?? key}`,
-    value: `${hours} h a ${task?.unit ?? 'unit'}`,
+    value: `${hours} h for each ${task?.unit ?? 'unit'}`,
     how: own
       ? "The shop's own rate, from Settings."
       : 'A placeholder (common practice, no source). Enter your own hours in Settings.',

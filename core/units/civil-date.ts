@@ -37,10 +37,11 @@ export function daysBetween(from: string, to: string): number {
  * The civil date so many days later.
  * @param date - the day to start from.
  * @param days - whole days, negative for earlier. [d]
- * @returns e.g. 2026-12-25 and 15 -> 2027-01-09.
+ * @returns e.g. 2026-12-25 and 15 -> 2027-01-09; never past 9999-12-31 nor before 0000-01-01, since dates are written
+ * with four digits for the year and compared as text.
  */
 export function addDays(date: string, days: number): string {
-  const target = dayNumber(date) + days;
+  const target = Math.min(Math.max(dayNumber(date) + days, firstDayOf(0)), firstDayOf(10_000) - 1);
   // A first guess that is never late, then up to the year that holds the day.
   let year = Math.floor((target + epoch) / 366);
   while (firstDayOf(year + 1) <= target) year += 1;

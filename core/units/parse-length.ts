@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from '../result.ts';
-import type { Problem } from '../problems/problem.ts';
+import type { LengthReason, Problem } from '../problems/problem.ts';
 import { writeFractionsOut } from './written-fractions.ts';
 
 const millimetresPerUnit: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
@@ -63,16 +63,6 @@ export function parseLength(text: string): Result<number, Problem> {
   }
   return unreadable(/^\d+-\d+$/.test(normal) ? 'ambiguous-dash' : 'form');
 }
-
-/** Why a text is no length. */
-export type LengthReason =
-  | 'empty'
-  | 'form'
-  | 'negative'
-  | 'ambiguous-dash'
-  | 'inches-over-12'
-  | 'fraction-over-1'
-  | 'denominator';
 
 type Part = Result<number, LengthReason>;
 

@@ -6,16 +6,34 @@ import { writeFractionsOut } from './written-fractions.ts';
 export const steepestPitchRisePer12 = 24;
 
 /**
- * Reads a roof pitch: `6/12`, `6 in 12`, `6:12`, `6` (rise in 12), `26.57 deg`, `26.57°`, `50 %`.
+ * Two pitches closer than this are one pitch to a level or a framing square: 33.7 deg, read off a level, is 8/12.
+ * Common practice, no source. [in/12 in]
+ */
+export const samePitchRisePer12 = 0.01;
+
+/** True where a pitch is steeper than another by more than is read off a level, e.g. 8.01/12 is not steeper than 8/12. */
+export function isSteeper(risePer12: number, thanRisePer12: number): boolean {
+  // A billionth over, so that a difference of just the limit does not hang on binary fractions.
+  return risePer12 - thanRisePer12 > samePitchRisePer12 + 1e-9;
+}
+
+const tapeDenominators: ReadonlySet<string> = new Set(['2', '4', '8', '16']);
+
+/**
+ * Reads a roof pitch: `6/12`, `6 in 12`, `6:12`, `6`, `7 1/2`, `7-1/4` (rise in 12), `26.57 deg`, `26.57°`, `50 %`.
  * @param text - what was typed.
  * @returns rise in 12 of run [in/12 in]; or a problem when unreadable, 0, or above 24/12.
  */
 export function parsePitch(text: string): Result<number, Problem> {
-  const normal = writeFractionsOut(text.toLowerCase()).trim().replace(/\s+/g, ' ');
+  const normal = writeFractionsOut(text.toLowerCase()).trim().replace(/["”″]/g, '').replace(/\s+/g, ' ');
   const number = String.raw`(\d+(?:\.\d+)?|\.\d+)`;
-  const fractionRise = new RegExp(String.raw`^(\d+)[ -](\d+)\/(\d+) ?(?:\/|:|in) ?12$`).exec(normal);
+  const fractionRise = /^(\d+)[ -](\d+)\/(\d+)(?: ?(?:\/|:|in) ?12)?$/.exec(normal);
   if (fractionRise) {
-    return checkPitch(Number(fractionRise[1]) + Number(fractionRise[2]) / Number(fractionRise[3]), text);
+    const [, whole, top = '', bottom = ''] = fractionRise;
+    // `6 6/12` is a slip: no tape shows twelfths, and a fraction of 1 or more is a whole inch.
+    return tapeDenominators.has(bottom) && Number(top) < Number(bottom)
+      ? checkPitch(Number(whole) + Number(top) / Number(bottom), text)
+      : fail({ code: 'pitch-unreadable', typed: text });
   }
   const ratio = new RegExp(String.raw`^${number} ?(?:\/|:| in ) ?${number}$`).exec(normal);
   if (ratio) {

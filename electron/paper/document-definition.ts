@@ -5,16 +5,24 @@ import { toSvg } from '../../core/drawings/to-svg.ts';
 import { assertNever } from '../../core/result.ts';
 import { paperFont } from './fonts.ts';
 import { makeTable } from './make-table.ts';
-import { contentHeightPt, contentWidthPt, margins, type PaperSize, paperSizes } from './paper-size.ts';
+import { pageHead } from './page-head.ts';
+import { contentWidthPt, margins, type PaperSize, paperSizes } from './paper-size.ts';
+import { unprintableCharacters, unprintableSentence } from './unprintable.ts';
+import { leading, linesHeightPt, wrapText } from './wrap-text.ts';
+
+/** What a page leaves for its content. [pt] */
+type Room = { readonly widthPt: number; readonly heightPt: number };
 
 /** Turns a sheet into what pdfmake lays out: black on white, header and page x of y on each page. */
 export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumentDefinitions {
   const { widthPt, heightPt } = paperSizes[paperSize];
   const stamp = new Date(`${sheet.date}T12:00:00Z`);
+  const head = pageHead(sheet, contentWidthPt(paperSize));
+  const room = { widthPt: contentWidthPt(paperSize), heightPt: heightPt - head.topPt - margins.bottom };
   return {
     pageSize: { width: widthPt, height: heightPt },
-    pageMargins: [margins.left, margins.top, margins.right, margins.bottom],
-    defaultStyle: { font: paperFont, fontSize: 10, lineHeight: 1.05 },
+    pageMargins: [margins.left, head.topPt, margins.right, margins.bottom],
+    defaultStyle: { font: paperFont, fontSize: 10, lineHeight: leading },
     language: 'en-US',
     displayTitle: true,
     version: '1.7',
@@ -26,30 +34,49 @@ export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumen
       creationDate: stamp,
       modDate: stamp,
     },
-    header: () => pageHead(sheet, contentWidthPt(paperSize)),
+    header: () => head.content,
     footer: (page, pages) => pageFoot(sheet, page, pages),
-    content: makeContent(sheet.blocks, paperSize),
+    content: [...unprintableLine(sheet), ...makeContent(sheet.blocks, room)],
   };
+}
+
+/** Says what shows as boxes, so that nobody takes a box for a figure or a name. */
+function unprintableLine(sheet: Sheet): readonly Content[] {
+  const characters = unprintableCharacters(sheet);
+  return characters.length === 0
+    ? []
+    : [{ text: unprintableSentence(characters), fontSize: 8.5, margin: [0, 0, 0, 7] }];
 }
 
 /**
  * Joins blocks that must not be parted by a page: a heading with what follows it, signatures with the caution before
  * them, so that nobody signs a page that says nothing.
  */
-function makeContent(blocks: readonly Block[], paperSize: PaperSize): Content[] {
+function makeContent(blocks: readonly Block[], room: Room): Content[] {
   const content: Content[] = [];
   for (let index = 0; index < blocks.length; index += 1) {
     const block = blocks[index];
     const next = blocks[index + 1];
     if (block === undefined) break;
     if (block.kind === 'heading' && next?.kind === 'table') {
-      content.push(makeTable(block.text, next.columns, next.rows, contentWidthPt(paperSize)));
+      content.push(makeTable(block.text, next.columns, next.rows, room));
+      index += 1;
+    } else if (block.kind === 'heading' && next?.kind === 'list' && !staysWhole(next, room)) {
+      const first = next.items.slice(0, 2);
+      const list = { kind: 'list' as const, items: next.items.slice(first.length) };
+      content.push(
+        {
+          unbreakable: staysWhole({ kind: 'list', items: first }, room),
+          stack: [makeBlock(block, next, room), { ...bullets(first), margin: [0, 0, 0, 0] }],
+        },
+        makeBlock(list, blocks[index + 2], room),
+      );
       index += 1;
     } else {
-      const count = keptTogether(blocks.slice(index, index + 3));
+      const count = keptTogether(blocks.slice(index, index + 3), room);
       const together = blocks
         .slice(index, index + count)
-        .map((kept, step) => makeBlock(kept, blocks[index + step + 1], paperSize));
+        .map((kept, step) => makeBlock(kept, blocks[index + step + 1], room));
       content.push(count === 1 ? (together[0] ?? '') : { unbreakable: true, stack: together });
       index += count - 1;
     }
@@ -58,54 +85,33 @@ function makeContent(blocks: readonly Block[], paperSize: PaperSize): Content[] 
 }
 
 /** How many of these blocks, from the first, must stand on one page. */
-function keptTogether([first, second, third]: readonly Block[]): 1 | 2 | 3 {
+function keptTogether([first, second, third]: readonly Block[], room: Room): 1 | 2 | 3 {
   if (first?.kind === 'caution') return second?.kind === 'signatures' ? 2 : 1;
-  if (first?.kind !== 'heading' || second === undefined || !staysWhole(second)) return 1;
+  if (first?.kind !== 'heading' || second === undefined || !staysWhole(second, room)) return 1;
   return second.kind === 'paragraph' && third?.kind === 'drawing' ? 3 : 2;
 }
 
-/** Short enough to be kept on one page with its heading. */
-function staysWhole(block: Block): boolean {
-  return block.kind === 'list' ? block.items.length <= 8 : block.kind !== 'heading' && block.kind !== 'table';
-}
-
-function pageHead(sheet: Sheet, widthPt: number): Content {
-  const { shop, job } = sheet;
-  const contact = [shop.address, shop.contact].filter((part) => part !== '').join('  ·  ');
-  return {
-    margin: [margins.left, 26, margins.right, 0],
-    stack: [
-      {
-        columns: [
-          {
-            width: '*',
-            stack: [
-              { text: shop.name === '' ? 'Shop name not set' : shop.name, bold: true, fontSize: 13 },
-              { text: shop.licence === '' ? ' ' : `Licence ${shop.licence}`, fontSize: 8.5 },
-              { text: contact === '' ? ' ' : contact, fontSize: 8, color: '#333333' },
-            ],
-          },
-          {
-            width: '*',
-            stack: [
-              { text: sheet.title, bold: true, fontSize: 13, alignment: 'right' },
-              { text: job.name, fontSize: 8.5, alignment: 'right' },
-              {
-                text: job.siteAddress === '' ? ' ' : job.siteAddress,
-                fontSize: 8,
-                alignment: 'right',
-                color: '#333333',
-              },
-            ],
-          },
-        ],
-        columnGap: 16,
-      },
-      {
-        canvas: [{ type: 'line', x1: 0, y1: 4, x2: widthPt, y2: 4, lineWidth: 1.2 }],
-      },
-    ],
-  };
+/**
+ * Short enough to be kept on one page with its heading: the printer drops what does not fit of a part that it may not
+ * break, so nothing that might be longer than a third of a page is held together.
+ */
+function staysWhole(block: Block, { widthPt, heightPt }: Room): boolean {
+  const heightOf = (texts: readonly string[], sizePt: number): number =>
+    texts.reduce(
+      (sum, text) => sum + linesHeightPt(wrapText(text, { sizePt }, widthPt - 20).length, sizePt) + 1.5,
+      0,
+    );
+  switch (block.kind) {
+    case 'heading':
+    case 'table':
+      return false;
+    case 'list':
+      return block.items.length <= 8 && heightOf(block.items, 10) < heightPt / 3;
+    case 'paragraph':
+      return heightOf([block.text], 10) < heightPt / 3;
+    default:
+      return true;
+  }
 }
 
 function pageFoot(sheet: Sheet, page: number, pages: number): Content {
@@ -122,27 +128,31 @@ function pageFoot(sheet: Sheet, page: number, pages: number): Content {
   };
 }
 
-function makeBlock(block: Block, next: Block | undefined, paperSize: PaperSize): Content {
-  const widthPt = contentWidthPt(paperSize);
+function makeBlock(block: Block, next: Block | undefined, room: Room): Content {
+  const { widthPt } = room;
   switch (block.kind) {
     case 'heading':
       return { text: block.text, bold: true, fontSize: 12, margin: [0, 8, 0, 3] };
     case 'paragraph':
       return {
         text: block.text,
+        unbreakable: staysWhole(block, room),
         fontSize: block.small === true ? 8.5 : 10,
         margin: [0, 0, 0, next?.kind === 'paragraph' ? 3 : 7],
       };
     case 'facts':
       return facts(block.pairs, widthPt);
     case 'list':
-      return { ul: block.items.map((text) => ({ text, margin: [0, 0, 0, 1.5] })), margin: [0, 0, 0, 8] };
+      return { ...bullets(block.items), margin: [0, 0, 0, 8] };
     case 'table':
-      return makeTable(null, block.columns, block.rows, widthPt);
+      return makeTable(null, block.columns, block.rows, room);
     case 'drawing': {
       // Room for the line under the drawing and a heading above it on the same page.
-      const room = (contentHeightPt(paperSize) - 60) * block.heightShare;
-      const { painted, scaleText } = fitToScale(block.drawing, widthPt, room);
+      const { painted, scaleText } = fitToScale(
+        block.drawing,
+        widthPt,
+        (room.heightPt - 60) * block.heightShare,
+      );
       return {
         unbreakable: true,
         stack: [
@@ -159,10 +169,14 @@ function makeBlock(block: Block, next: Block | undefined, paperSize: PaperSize):
     case 'caution':
       return caution(block.text, widthPt);
     case 'signatures':
-      return signatures(block.parties);
+      return signatures(block.parties, widthPt);
     default:
       return assertNever(block);
   }
+}
+
+function bullets(items: readonly string[]) {
+  return { ul: items.map((text): Content => ({ text, margin: [0, 0, 0, 1.5] })) };
 }
 
 function facts(pairs: readonly (readonly [string, string])[], widthPt: number): Content {
@@ -214,15 +228,17 @@ function caution(text: string, widthPt: number): Content {
   };
 }
 
-function signatures(parties: readonly string[]): Content {
+function signatures(parties: readonly string[], widthPt: number): Content {
+  const gapPt = 28;
+  const width = (widthPt - gapPt * (parties.length - 1)) / Math.max(1, parties.length);
   return {
     unbreakable: true,
     margin: [0, 24, 0, 0],
-    columnGap: 28,
+    columnGap: gapPt,
     columns: parties.map((party) => ({
-      width: '*',
+      width,
       stack: [
-        { canvas: [{ type: 'line', x1: 0, y1: 0, x2: 225, y2: 0, lineWidth: 0.8 }] },
+        { canvas: [{ type: 'line', x1: 0, y1: 0, x2: Math.min(width, 225), y2: 0, lineWidth: 0.8 }] },
         { text: party, fontSize: 8.5, margin: [0, 3, 0, 0] },
         { text: 'Date', fontSize: 8.5, margin: [0, 14, 0, 0] },
       ],

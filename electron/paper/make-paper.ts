@@ -37,7 +37,7 @@ function theWorker(): Worker {
     waiting.delete(reply.id);
     if (waiting.size === 0) started.unref();
     if ('error' in reply) waiter?.reject(new Error(reply.error));
-    else waiter?.resolve({ pdf: reply.pdf, pages: reply.pages });
+    else waiter?.resolve({ pdf: reply.pdf, pages: reply.pages, unprintable: reply.unprintable });
   });
   const fail = (error: Error) => {
     if (worker === started) worker = undefined;

@@ -1,6 +1,7 @@
 import type { Content, CustomTableLayout, TableCell } from 'pdfmake/interfaces';
 import type { Align, Column, Row } from '../../core/documents/sheet.ts';
 import { cellPaddingPt, columnWidths } from './table-widths.ts';
+import { linesHeightPt, wrapText } from './wrap-text.ts';
 
 const headingMargin: [number, number, number, number] = [0, 3, 0, 2];
 
@@ -16,27 +17,32 @@ const alignments = { left: 'left', right: 'right', centre: 'center' } as const s
 /**
  * Lays a table out for pdfmake: its head repeats on every page, no row breaks, and neither its title
  * nor a group's heading can stand alone at the foot of a page: the title is part of the head, and a group's heading is
- * part of the group's first row.
+ * part of the group's first row. Its first two rows stay with the head, its last two with each other, and every sum
+ * with the row before it, so that no row stands alone.
  * @param title - stands above the head and repeats with it; null for none.
  * @param columns - the columns.
  * @param rows - the rows.
- * @param widthPt - width of the page's content. [pt]
+ * @param room - what a page leaves for its content. [pt]
  */
 export function makeTable(
   title: string | null,
   columns: readonly Column[],
   rows: readonly Row[],
-  widthPt: number,
+  room: { readonly widthPt: number; readonly heightPt: number },
 ): Content {
   const sizePt = sizeOf(columns);
+  const widths = columnWidths(columns, rows, room.widthPt, sizePt);
   const lines = joinGroups(rows);
   const titles = title === null ? 0 : 1;
+  // The printer drops what does not fit of a part that it may not break, so a table with a row as high as that may break.
+  const whole = lines.every((line) => isLow(line, widths, sizePt, room.heightPt));
+  const chunks = whole ? chunksOf(lines) : lines.map((line): Chunk => [line]);
   return {
     table: {
       headerRows: 1 + titles,
-      keepWithHeaderRows: Math.min(1, lines.length),
-      dontBreakRows: true,
-      widths: [...columnWidths(columns, rows, widthPt, sizePt)],
+      keepWithHeaderRows: whole ? (chunks[0]?.length === 1 ? 2 : 1) : 0,
+      dontBreakRows: whole,
+      widths: [...widths],
       body: [
         ...(title === null ? [] : [titleRow(title, columns.length)]),
         columns.map(
@@ -48,11 +54,13 @@ export function makeTable(
             noWrap: column.share === 0,
           }),
         ),
-        ...lines.map((line) => bodyRow(columns, line)),
+        ...chunks.map((chunk) =>
+          chunk.length === 1 ? bodyRow(columns, chunk[0]) : chunkRow(columns, chunk, widths),
+        ),
       ],
     },
     fontSize: sizePt,
-    layout: layoutOf(lines, titles),
+    layout: layoutOf(chunks, titles + 1),
     margin: [0, title === null ? 0 : 6, 0, 10],
   };
 }
@@ -85,6 +93,64 @@ function joinGroups(rows: readonly Row[]): readonly Line[] {
   return lines;
 }
 
+/** Lines that stay on one page. */
+type Chunk = readonly [Line, ...Line[]];
+
+/** Joins every sum to the line before it, a line between two sums to both, and the last line to the one before it. */
+function chunksOf(lines: readonly Line[]): readonly Chunk[] {
+  const chunks: [Line, ...Line[]][] = [];
+  for (const [index, line] of lines.entries()) {
+    const last = chunks.at(-1);
+    const between =
+      line.group === null &&
+      isSum(lines[index - 1]) &&
+      (isSum(lines[index + 1]) || index === lines.length - 1);
+    const closing = index === lines.length - 1 && last?.length === 1;
+    if (last !== undefined && (isSum(line) || between || closing)) last.push(line);
+    else chunks.push([line]);
+  }
+  return chunks;
+}
+
+function isSum(line: Line | undefined): boolean {
+  return line?.row.style === 'total' || line?.row.style === 'subtotal';
+}
+
+/** No cell of the line takes more than a quarter of a page. */
+function isLow({ row }: Line, widths: readonly number[], sizePt: number, pagePt: number): boolean {
+  return row.cells.every(
+    (cell, index) =>
+      cell.length <= 100 ||
+      linesHeightPt(wrapText(cell, { sizePt }, (widths[index] ?? 0) * 0.95).length, sizePt) < pagePt / 4,
+  );
+}
+
+/** Several lines as one row of the table: a table of its own, in the same columns, that does not break. */
+function chunkRow(columns: readonly Column[], chunk: Chunk, widths: readonly number[]): TableCell[] {
+  const cell: TableCell = {
+    colSpan: columns.length,
+    margin: [-cellPaddingPt, 0, -cellPaddingPt, 0],
+    table: {
+      widths: [...widths],
+      dontBreakRows: true,
+      body: chunk.map((line) => bodyRow(columns, line)),
+    },
+    layout: {
+      ...layoutOf(
+        chunk.map((line): Chunk => [line]),
+        0,
+      ),
+      hLineWidth: innerLine(chunk),
+    },
+  };
+  return [cell, ...Array.from({ length: columns.length - 1 }, (): TableCell => ({ text: '' }))];
+}
+
+/** The lines above and below the chunk belong to the table around it. */
+function innerLine(chunk: Chunk): (line: number) => number {
+  return (line) => (line === 0 || line === chunk.length ? 0 : ruleBetween(chunk[line - 1], chunk[line]));
+}
+
 function bodyRow(columns: readonly Column[], { row, group }: Line): TableCell[] {
   const style = row.style ?? 'body';
   return columns.map((column, index): TableCell => {
@@ -103,24 +169,26 @@ function bodyRow(columns: readonly Column[], { row, group }: Line): TableCell[] 
 }
 
 /** Rules under the head, thin between rows, stronger above sums: no boxes, no colour. */
-function layoutOf(lines: readonly Line[], titles: number): CustomTableLayout {
-  const head = titles + 1;
-  const styleAt = (index: number) => lines[index - head]?.row.style;
-  const isSum = (index: number) => styleAt(index) === 'total' || styleAt(index) === 'subtotal';
+function layoutOf(chunks: readonly Chunk[], head: number): CustomTableLayout {
+  const above = (rule: number): Line | undefined => chunks[rule - head - 1]?.at(-1);
+  const below = (rule: number): Line | undefined => chunks[rule - head]?.[0];
+  // The rows of a chunk bring their own room.
+  const paddingPt = (row: number): number => ((chunks[row - head]?.length ?? 1) > 1 ? 0 : 2.2);
   return {
-    hLineWidth: (line) => {
-      if (line < head) return 0;
-      if (line === head || styleAt(line) === 'total' || styleAt(line - 1) === 'total') return 0.9;
-      if (styleAt(line) === 'subtotal') return 0.5;
-      const first = lines[line - head];
-      return first !== undefined && first.group !== null ? 0.6 : 0.25;
-    },
-    hLineColor: (line) =>
-      line === head || isSum(line) || styleAt(line - 1) === 'total' ? '#000000' : '#9a9a9a',
+    hLineWidth: (rule) => (rule < head ? 0 : rule === head ? 0.9 : ruleBetween(above(rule), below(rule))),
+    hLineColor: (rule) =>
+      rule === head || isSum(below(rule)) || above(rule)?.row.style === 'total' ? '#000000' : '#9a9a9a',
     vLineWidth: () => 0,
     paddingLeft: () => cellPaddingPt,
     paddingRight: () => cellPaddingPt,
-    paddingTop: () => 2.2,
-    paddingBottom: () => 2.2,
+    paddingTop: paddingPt,
+    paddingBottom: paddingPt,
   };
+}
+
+/** Width of the rule between two lines, or under the last. [pt] */
+function ruleBetween(above: Line | undefined, below: Line | undefined): number {
+  if (below?.row.style === 'total' || above?.row.style === 'total') return 0.9;
+  if (below?.row.style === 'subtotal') return 0.5;
+  return below !== undefined && below.group !== null ? 0.6 : 0.25;
 }

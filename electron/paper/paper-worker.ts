@@ -1,15 +1,13 @@
 import { parentPort } from 'node:worker_threads';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import type { PaperSize } from './paper-size.ts';
-import { renderPdf } from './render-pdf.ts';
+import { type Paper, renderPdf } from './render-pdf.ts';
 
 /** What the host asks of the worker. */
 export type PaperRequest = { readonly id: number; readonly sheet: Sheet; readonly paperSize: PaperSize };
 
 /** What the worker answers: the paper, or what went wrong (a bug: sheets of ours can all be made). */
-export type PaperReply =
-  | { readonly id: number; readonly pdf: Uint8Array; readonly pages: number }
-  | { readonly id: number; readonly error: string };
+export type PaperReply = ({ readonly id: number } & Paper) | { readonly id: number; readonly error: string };
 
 const port = parentPort;
 if (port === null) throw new Error('paper-worker runs in a worker thread only');
@@ -22,8 +20,8 @@ port.on('message', (request: PaperRequest) => {
 
 async function answer({ id, sheet, paperSize }: PaperRequest): Promise<void> {
   try {
-    const { pdf, pages } = await renderPdf(sheet, paperSize);
-    port?.postMessage({ id, pdf, pages } satisfies PaperReply);
+    const paper = await renderPdf(sheet, paperSize);
+    port?.postMessage({ id, ...paper } satisfies PaperReply);
   } catch (error) {
     port?.postMessage({
       id,

@@ -3,9 +3,15 @@ import type { Sheet } from '../../core/documents/sheet.ts';
 import { documentDefinition } from './document-definition.ts';
 import { fontFiles, paperFont } from './fonts.ts';
 import type { PaperSize } from './paper-size.ts';
+import { unprintableCharacters } from './unprintable.ts';
 
 /** A made paper. */
-export type Paper = { readonly pdf: Uint8Array; readonly pages: number };
+export type Paper = {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+  /** Characters that the font cannot draw, each once; the paper says so. */
+  readonly unprintable: readonly string[];
+};
 
 const files = fontFiles();
 const allowed: ReadonlySet<string> = new Set([files.normal, files.bold]);
@@ -34,5 +40,5 @@ export async function renderPdf(sheet: Sheet, paperSize: PaperSize): Promise<Pap
       },
     })
     .getBuffer();
-  return { pdf: new Uint8Array(pdf), pages };
+  return { pdf: new Uint8Array(pdf), pages, unprintable: unprintableCharacters(sheet) };
 }

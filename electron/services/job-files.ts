@@ -1,3 +1,4 @@
+import { settingsForFile } from '../../core/job/file-problems.ts';
 import type { JobFile } from '../../core/job/job-file.ts';
 import { readJobFile } from '../../core/job/read-job-file.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
@@ -18,7 +19,7 @@ export function jobFileHandlers(
 ): Pick<Handlers, 'jobs.import' | 'jobs.openSample' | 'jobs.export'> {
   const takeIn = (text: string): Result<{ id: string }, Problem> => {
     const file = readJobFile(text);
-    if (!file.ok) return fail(file.problem[0] ?? { code: 'internal' });
+    if (!file.ok) return fail(asOne(file.problem));
     const stamp = { today: context.today(), newId: context.newId };
     return context.store.write((db) => ok({ id: addJobFile(db, file.value, stamp) }));
   };
@@ -28,13 +29,25 @@ export function jobFileHandlers(
     'jobs.export': ({ id }) => {
       const input = context.store.read((db) => loadJobInput(db, id, context.today()));
       if (input === undefined) return fail({ code: 'not-found', what: 'job' });
-      const file = { format: 'eavewright-job', version: 1, ...input } satisfies JobFile;
+      const settings = settingsForFile(input.settings);
+      const file = { format: 'eavewright-job', version: 1, ...input, settings } satisfies JobFile;
       return ok({
         fileName: `${plainFileName(input.job.name)}.eavewright-job.json`,
         text: `${JSON.stringify(file, null, 2)}\n`,
       });
     },
   };
+}
+
+/** The most faults that are told at once: by then it is another file, or one that no one mends by hand. */
+const mostFaults = 50;
+
+/** The faults of a file as one problem; a file that is no job file at all is told as that. */
+function asOne(faults: readonly Problem[]): Problem {
+  const [first] = faults;
+  return first?.code === 'file-not-json' || first?.code === 'file-not-a-job'
+    ? first
+    : { code: 'file-faults', faults: faults.slice(0, mostFaults), count: faults.length };
 }
 
 /**

@@ -1,7 +1,7 @@
 import { fail, ok } from '../../core/result.ts';
-import { readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
+import { firstMonthFirstDate, readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import type { Handlers } from '../handlers.ts';
-import { addPrices, hasPriceItem, listPrices, putPriceItem } from '../store/prices.ts';
+import { addPrices, hasPriceItem, listPrices, putPriceItem, removePrice } from '../store/prices.ts';
 import type { Context } from './context.ts';
 import { readCsv, writeCsv } from './csv-text.ts';
 
@@ -9,6 +9,7 @@ type PriceCommands =
   | 'prices.list'
   | 'prices.saveItem'
   | 'prices.observe'
+  | 'prices.removeObservation'
   | 'prices.importCsv'
   | 'prices.exportCsv';
 
@@ -28,18 +29,23 @@ export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
         addPrices(db, itemId, [observation]);
         return ok({});
       }),
+    'prices.removeObservation': ({ itemId, observation }) =>
+      store.write((db) =>
+        removePrice(db, itemId, observation) ? ok({}) : fail({ code: 'not-found', what: 'price' }),
+      ),
     'prices.importCsv': ({ text }) => {
       const table = readCsv(text);
       if (!table.ok) return table;
       const items = readPriceRows(table.value.header, table.value.rows);
       if (!items.ok) return items;
+      const monthFirst = firstMonthFirstDate(table.value.header, table.value.rows) ?? null;
       return store.write((db) => {
         let prices = 0;
         for (const { prices: observations, ...item } of items.value) {
           putPriceItem(db, item);
           prices += addPrices(db, item.id, observations);
         }
-        return ok({ items: items.value.length, prices });
+        return ok({ items: items.value.length, prices, monthFirst });
       });
     },
     'prices.exportCsv': () => {

@@ -18,16 +18,16 @@ export type World = {
  * @returns the exit code.
  */
 export async function pickShell(args: StartArguments, world: World): Promise<number> {
-  const open = args.open && world.display;
-  if (args.shell === 'loopback' || args.dev || !args.open) return world.serve(open, '');
+  if (!args.open) return world.serve(false, '');
   if (!world.display) return world.serve(false, 'There is no display here; open this address in a browser:');
+  if (args.shell === 'loopback' || args.dev) return world.serve(true, '');
 
   const program = world.findElectron() ?? (await world.fetchElectron());
   if (program === undefined) {
-    return world.serve(open, 'Electron is not here, so a browser is used.');
+    return world.serve(true, 'Electron is not here, so a browser is used.');
   }
   world.say('Eavewright opens in its own window.');
   const code = await world.runElectron(program);
   if (code !== 'not-started') return code;
-  return world.serve(open, 'Electron could not start here, so a browser is used.');
+  return world.serve(true, 'Electron could not start here, so a browser is used.');
 }

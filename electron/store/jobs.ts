@@ -21,6 +21,7 @@ export type JobSummary = {
   readonly archived: boolean;
   readonly changedOn: string;
   readonly lastEstimateUsd: string | null;
+  readonly lastEstimateLacks: number;
 };
 
 /** What a write needs from outside: the day, and ids. */
@@ -45,6 +46,13 @@ export function listJobs(db: ReadableDb, archived: boolean): JobSummary[] {
           .orderBy('number', 'desc')
           .limit(1)
           .as('last_estimate_usd'),
+        eb
+          .selectFrom('estimates')
+          .select('lacks')
+          .whereRef('estimates.job_id', '=', 'jobs.id')
+          .orderBy('number', 'desc')
+          .limit(1)
+          .as('last_estimate_lacks'),
       ])
       .where('archived', '=', archived ? 1 : 0)
       .orderBy('change_sequence', 'desc'),
@@ -57,6 +65,7 @@ export function listJobs(db: ReadableDb, archived: boolean): JobSummary[] {
     archived,
     changedOn: row.changed_on,
     lastEstimateUsd: row.last_estimate_usd,
+    lastEstimateLacks: row.last_estimate_lacks ?? 0,
   }));
 }
 

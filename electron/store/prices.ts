@@ -62,6 +62,21 @@ export function addPrices(db: WritableDb, itemId: string, observations: readonly
   return added;
 }
 
+/** Takes back the latest of an item's prices that say this; answers whether there was one. */
+export function removePrice(db: WritableDb, itemId: string, observation: PriceObservation): boolean {
+  const row = db
+    .rows(
+      query
+        .selectFrom('prices')
+        .selectAll()
+        .where('item_id', '=', itemId)
+        .where('observed_on', '=', observation.observedOn)
+        .orderBy('sequence', 'desc'),
+    )
+    .find((one) => isSame(observationOf(one), observation));
+  return row !== undefined && db.run(query.deleteFrom('prices').where('sequence', '=', row.sequence)) === 1;
+}
+
 function byDay(observations: readonly PriceObservation[]): ReadonlyMap<string, PriceObservation[]> {
   const days = new Map<string, PriceObservation[]>();
   for (const observation of observations) {

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Autocomplete, Input, Menu, MenuItem, SearchField, useFilter } from 'react-aria-components';
 import { Dialog } from '../kit/dialog.tsx';
+import { ScrollBox } from '../kit/scroll-box.tsx';
 import { useCommand, useLiveCommands } from './command-handlers.ts';
 import { keysInWords } from './command-table.ts';
 import { isMac } from './platform.ts';
@@ -19,33 +20,35 @@ export function CommandPalette() {
             <Input className="field-input" placeholder="Type a part of its name" />
           </div>
         </SearchField>
-        <Menu
-          className="list-box palette"
-          aria-label="Commands"
-          renderEmptyState={() => <p className="palette-none">No command of that name.</p>}
-        >
-          {commands
-            .filter((command) => command.id !== 'view.palette')
-            .map((command) => (
-              <MenuItem
-                key={command.id}
-                id={command.id}
-                className="list-box-item"
-                textValue={`${command.group}: ${command.label}`}
-                onAction={() => {
-                  setOpen(false);
-                  command.run();
-                }}
-              >
-                <span>
-                  <span className="palette-group">{command.group}</span> {command.label}
-                </span>
-                {command.keys === undefined ? null : (
-                  <kbd className="keys">{keysInWords(command.keys, isMac)}</kbd>
-                )}
-              </MenuItem>
-            ))}
-        </Menu>
+        <ScrollBox label="Commands" className="palette">
+          <Menu
+            className="list-box"
+            aria-label="Commands"
+            renderEmptyState={() => <p className="palette-none">No command of that name.</p>}
+          >
+            {commands
+              .filter((command) => command.id !== 'view.palette')
+              .map((command) => (
+                <MenuItem
+                  key={command.id}
+                  id={command.id}
+                  className="list-box-item"
+                  textValue={`${command.group}: ${command.label}`}
+                  onAction={() => {
+                    setOpen(false);
+                    command.run();
+                  }}
+                >
+                  <span>
+                    <span className="palette-group">{command.group}</span> {command.label}
+                  </span>
+                  {command.keys === undefined ? null : (
+                    <kbd className="keys">{keysInWords(command.keys, isMac)}</kbd>
+                  )}
+                </MenuItem>
+              ))}
+          </Menu>
+        </ScrollBox>
       </Autocomplete>
     </Dialog>
   );

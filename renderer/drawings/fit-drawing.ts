@@ -2,9 +2,16 @@ import type { Drawing } from '../../core/drawings/drawing.ts';
 import { paint } from '../../core/drawings/paint.ts';
 import type { Painted } from '../../core/drawings/painted.ts';
 import { standardScales } from '../../core/drawings/standard-scales.ts';
+import { standOff } from './stand-off.ts';
 
 /** Screen pixels for one point of type: 96 pixels and 72 points an inch. [px/pt] */
 export const screenPxPerPt = 96 / 72;
+
+/**
+ * Type on a screen is drawn larger against the drawing than on paper, where the eye is nearer: the smallest, of 6 points,
+ * is 10 pixels high. [px/pt]
+ */
+export const typePxPerPt = 1.7;
 
 /** A drawing painted for the screen, and what to say of its scale. */
 export type OnScreen = {
@@ -45,7 +52,7 @@ function between(drawing: Drawing, standard: OnScreen, widthPx: number, heightPx
   let high = pxPerInchAt(standard.step - 1);
   for (let halving = 0; halving < halvings; halving += 1) {
     const middle = (low + high) / 2;
-    const painted = paint(drawing, middle, { pxPerPt: screenPxPerPt });
+    const painted = paintForScreen(drawing, middle);
     if (fits(painted, widthPx, heightPx)) {
       low = middle;
       const ratio = (72 * screenPxPerPt) / middle;
@@ -61,6 +68,10 @@ function between(drawing: Drawing, standard: OnScreen, widthPx: number, heightPx
   return best;
 }
 
+function paintForScreen(drawing: Drawing, pxPerInch: number): Painted {
+  return paint(standOff(drawing, pxPerInch, typePxPerPt), pxPerInch, { pxPerPt: typePxPerPt });
+}
+
 function fits(painted: Painted, widthPx: number, heightPx: number): boolean {
   return painted.widthPx <= widthPx && painted.heightPx <= heightPx;
 }
@@ -69,7 +80,7 @@ function fits(painted: Painted, widthPx: number, heightPx: number): boolean {
 export function atStep(drawing: Drawing, step: number): OnScreen {
   const within = Math.max(0, Math.min(standardScales.length - 1, step));
   return {
-    painted: paint(drawing, pxPerInchAt(within), { pxPerPt: screenPxPerPt }),
+    painted: paintForScreen(drawing, pxPerInchAt(within)),
     scaleText: `Scale ${standardScales[within]?.name ?? ''}`,
     step: within,
   };

@@ -12,7 +12,8 @@ export function NumberField(
 ) {
   const { least, most } = props.range;
   const whole = props.whole ?? false;
-  const kind = useMemo(() => numberKind({ least, most }, whole), [least, most, whole]);
+  const unit = props.unit ?? '';
+  const kind = useMemo(() => numberKind({ least, most }, whole, unit), [least, most, whole, unit]);
   return <EntryField {...props} kind={kind} after={props.unit} />;
 }
 
@@ -21,6 +22,7 @@ export function DecimalField(
   props: EntryFieldProps<string> & { readonly range: Range; readonly unit?: string },
 ) {
   const { least, most } = props.range;
-  const kind = useMemo(() => decimalKind({ least, most }), [least, most]);
+  const unit = props.unit ?? '';
+  const kind = useMemo(() => decimalKind({ least, most }, unit), [least, most, unit]);
   return <EntryField {...props} kind={kind} after={props.unit} />;
 }

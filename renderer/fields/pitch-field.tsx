@@ -1,7 +1,7 @@
 import { EntryField, type EntryFieldProps } from './entry-field.tsx';
-import { pitchKind } from './entry-kinds.ts';
+import { pitchKind, pitchLimitKind } from './entry-kinds.ts';
 
-/** A roof pitch as rise in 12. */
-export function PitchField(props: EntryFieldProps<number>) {
-  return <EntryField {...props} kind={pitchKind} />;
+/** A roof pitch as rise in 12; `mayBeLevel` for a limit that a level roof may stand at. */
+export function PitchField(props: EntryFieldProps<number> & { readonly mayBeLevel?: boolean }) {
+  return <EntryField {...props} kind={props.mayBeLevel === true ? pitchLimitKind : pitchKind} />;
 }

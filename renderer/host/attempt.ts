@@ -1,7 +1,8 @@
 import type { CommandInput, CommandName, CommandOutput } from '../../core/contract/contract.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { contract } from '../../core/contract/contract.ts';
-import { HostLost, invoke } from '../bridge.ts';
+import { invoke } from '../bridge.ts';
+import { HostLost } from './transport.ts';
 import { notify } from '../kit/notices.tsx';
 import { tell } from './queries.ts';
 

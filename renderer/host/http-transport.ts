@@ -1,12 +1,16 @@
 import type { HostEvent } from '../../core/contract/reply.ts';
-import { HostLost, type Transport } from '../bridge.ts';
-import { sessionKey } from './session-key.ts';
+import { HostLost, type Transport } from './transport.ts';
+import { onNewKey, sessionKey, takeLaterKeys } from './session-key.ts';
 
 const pauseMs = 2000;
 
 /** Talks to the loopback host by POST, with the key of this run in a header. */
 export function httpTransport(): Transport {
-  const key = sessionKey();
+  let key = sessionKey();
+  takeLaterKeys();
+  onNewKey(() => {
+    key = sessionKey();
+  });
   const post = (path: string, body: string, signal?: AbortSignal): Promise<Response> =>
     fetch(path, {
       method: 'POST',
@@ -38,7 +42,7 @@ export function httpTransport(): Transport {
   };
 }
 
-/** Reads events, one JSON value a line, and asks again when the answer ends, until told to stop. */
+/** Reads events, one JSON value a line, and asks again when the answer ends or another key came, until told to stop. */
 async function listen(
   ask: () => Promise<Response>,
   signal: AbortSignal,
@@ -48,7 +52,11 @@ async function listen(
   while (!signal.aborted) {
     try {
       const response = await ask();
-      if (response.status === 401 || response.status === 403) return gone();
+      if (response.status === 401 || response.status === 403) {
+        gone();
+        await anotherKey();
+        continue;
+      }
       if (response.ok && response.body !== null) {
         for await (const line of linesOf(response.body)) {
           for (const event of eventsOf(line)) callback(event);
@@ -61,6 +69,16 @@ async function listen(
     gone();
     await new Promise((resolve) => window.setTimeout(resolve, pauseMs));
   }
+}
+
+/** A wrong key stays wrong, and the host counts wrong keys: so nothing is asked until there is another. */
+function anotherKey(): Promise<void> {
+  return new Promise((resolve) => {
+    const stop = onNewKey(() => {
+      stop();
+      resolve();
+    });
+  });
 }
 
 async function* linesOf(body: ReadableStream<Uint8Array<ArrayBuffer>>): AsyncGenerator<string> {

@@ -2,7 +2,8 @@ import { QueryClient, useQuery, type UseQueryResult } from '@tanstack/react-quer
 import type { CommandInput, CommandName, CommandOutput } from '../../core/contract/contract.ts';
 import type { HostEvent, Reply } from '../../core/contract/reply.ts';
 import type { Problem } from '../../core/problems/problem.ts';
-import { HostLost, invoke, subscribe } from '../bridge.ts';
+import { invoke, subscribe } from '../bridge.ts';
+import { HostLost } from './transport.ts';
 import { currentConnection, onConnection } from './connection.ts';
 
 /** Carries a problem through TanStack Query, whose failures are thrown. */
@@ -38,12 +39,15 @@ const commandsByTopic: Readonly<Record<HostEvent['what'], readonly CommandName[]
  * Reads from the host and keeps the answer.
  * @param command - a reading command.
  * @param input - its input.
+ * @param isWanted - false while the answer is not shown: then nothing is asked.
  */
 export function useAnswer<N extends CommandName>(
   command: N,
   input: CommandInput<N>,
+  isWanted = true,
 ): UseQueryResult<CommandOutput<N>> {
   return useQuery<CommandOutput<N>>({
+    enabled: isWanted,
     queryKey: [command, input],
     queryFn: async () => {
       const reply = await invoke(command, input);

@@ -12,10 +12,15 @@ export function startTheme(): void {
   show();
 }
 
-/** Chooses the theme and remembers it in this window's storage. */
+/**
+ * Chooses the theme and remembers it: in the window's storage, and in a cookie too. On loopback each run has a port of its
+ * own and so a storage of its own; a cookie goes with the machine's name alone. It says light or dark and nothing else, so
+ * no harm is done where another port of this machine receives it.
+ */
 export function chooseTheme(next: Theme): void {
   theme = next;
   window.localStorage.setItem(storageName, next);
+  document.cookie = `${storageName}=${next}; path=/; max-age=34560000; samesite=strict`;
   show();
   for (const listener of listeners) listener();
 }
@@ -39,6 +44,7 @@ function show(): void {
 }
 
 function read(): Theme {
-  const stored = window.localStorage.getItem(storageName);
+  const inCookie = document.cookie.split('; ').find((part) => part.startsWith(`${storageName}=`));
+  const stored = window.localStorage.getItem(storageName) ?? inCookie?.slice(storageName.length + 1);
   return stored === 'light' || stored === 'dark' ? stored : 'system';
 }

@@ -1,5 +1,5 @@
 import type { HostEvent } from '../../core/contract/reply.ts';
-import type { Transport } from '../bridge.ts';
+import type { Transport } from './transport.ts';
 
 type WindowBridge = {
   readonly invoke: (command: string, input: unknown) => Promise<unknown>;

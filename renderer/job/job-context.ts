@@ -10,6 +10,8 @@ export type Job = {
   readonly documents: Documents;
   readonly surroundings: Surroundings;
   readonly computation: Computation;
+  /** True from a change until the figures that follow from it are there. */
+  readonly isWorking: boolean;
   /** Eave in view on Survey and Design; null shows the job and house. */
   readonly eaveId: string | null;
   readonly showEave: (eaveId: string | null) => void;

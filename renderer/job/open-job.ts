@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { CommandOutput } from '../../core/contract/contract.ts';
 import type { Problem } from '../../core/problems/problem.ts';
-import { invoke } from '../bridge.ts';
+import { invoke, subscribe } from '../bridge.ts';
 import { onConnection } from '../host/connection.ts';
 import { queryClient } from '../host/queries.ts';
 import type { Documents } from './editor/documents.ts';
@@ -54,8 +54,12 @@ export function useOpenJob(jobId: string, again: number): Opening {
       };
       void open();
     }
+    const stopHearing = subscribe((event) => {
+      if (event.what === 'jobs') editors.get(jobId)?.editor.heard();
+    });
     return () => {
       left = true;
+      stopHearing();
       editors.get(jobId)?.editor.flush();
       void queryClient.invalidateQueries({ queryKey: ['jobs.list'] });
     };

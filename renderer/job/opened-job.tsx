@@ -15,6 +15,7 @@ import { EstimateSection } from './estimate/estimate-section.tsx';
 import { type Job, JobContext } from './job-context.ts';
 import { isSection, sections, type SectionId } from './sections.ts';
 import { JobSaved } from './parts/job-saved.tsx';
+import { SectionHeading } from './parts/section-heading.tsx';
 import { StandingLine } from './parts/standing-line.tsx';
 import { useGoTo } from './parts/use-go-to.ts';
 import { SheetsSection } from './sheets/sheets-section.tsx';
@@ -35,14 +36,15 @@ export function OpenedJob(props: {
   const section: SectionId = isSection(params['section']) ? params['section'] : 'survey';
   const state = useSyncExternalStore(editor.subscribe, editor.read);
   const documents = state.history.present;
-  const computation = useComputation(documents, surroundings);
+  const { computation, isWorking } = useComputation(documents, surroundings);
   const [eaveId, showEave] = useState<string | null>(documents.survey.eaves[0]?.id ?? null);
   const [walking, setWalking] = useState<{ readonly ref: string; readonly turn: number } | null>(null);
   const walkBack = useCallback(
     (ref: string) => setWalking((before) => ({ ref, turn: (before?.turn ?? 0) + 1 })),
     [],
   );
-  const goTo = useGoTo({ jobId, documents, showEave });
+  const read = useCallback(() => editor.read().history.present, [editor]);
+  const goTo = useGoTo({ jobId, read, prices: surroundings.prices, showEave });
 
   useEffect(() => {
     document.title = `${documents.info.name}, ${sections[section]} - Eavewright`;
@@ -67,7 +69,6 @@ export function OpenedJob(props: {
   const canRedo = state.history.future.length > 0;
   useCommand('edit.undo', editor.undo, canUndo);
   useCommand('edit.redo', editor.redo, canRedo);
-  useSectionCommands(jobId);
 
   const eaveInView = documents.survey.eaves.some((eave) => eave.id === eaveId) ? eaveId : null;
   const job: Job = useMemo(
@@ -77,12 +78,13 @@ export function OpenedJob(props: {
       documents,
       surroundings,
       computation,
+      isWorking,
       eaveId: eaveInView,
       showEave,
       walkBack,
       goTo,
     }),
-    [jobId, editor, documents, surroundings, computation, eaveInView, walkBack, goTo],
+    [jobId, editor, documents, surroundings, computation, isWorking, eaveInView, walkBack, goTo],
   );
 
   return (
@@ -125,6 +127,7 @@ export function OpenedJob(props: {
       >
         <div className={walking === null ? 'job-body' : 'job-body job-body-walking'}>
           <div className="job-main">
+            <SectionHeading jobId={jobId} section={section} />
             <SectionView section={section} />
           </div>
           {walking === null ? null : (
@@ -161,15 +164,4 @@ function SectionView({ section }: { readonly section: SectionId }) {
     default:
       return section satisfies never;
   }
-}
-
-function useSectionCommands(jobId: string): void {
-  const [, navigate] = useLocation();
-  useCommand('job.survey', () => navigate(`/jobs/${jobId}/survey`));
-  useCommand('job.design', () => navigate(`/jobs/${jobId}/design`));
-  useCommand('job.checks', () => navigate(`/jobs/${jobId}/checks`));
-  useCommand('job.takeoff', () => navigate(`/jobs/${jobId}/takeoff`));
-  useCommand('job.cut-plan', () => navigate(`/jobs/${jobId}/cut-plan`));
-  useCommand('job.estimate', () => navigate(`/jobs/${jobId}/estimate`));
-  useCommand('job.sheets', () => navigate(`/jobs/${jobId}/sheets`));
 }

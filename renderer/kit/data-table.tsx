@@ -65,7 +65,7 @@ export function DataTable<R>(props: {
       </thead>
       <tbody>
         {rows.map((row) => (
-          <tr key={props.rowKey(row)} data-state={props.rowState?.(row)}>
+          <tr key={props.rowKey(row)} data-row={props.rowKey(row)} data-state={props.rowState?.(row)}>
             {props.columns.map((column) =>
               column.isRowHeader === true ? (
                 <th key={column.id} scope="row" className={`align-${column.align ?? 'left'}`}>

@@ -9,7 +9,7 @@ export function Dialog(props: {
   readonly isOpen: boolean;
   readonly onClose: () => void;
   readonly children: ReactNode;
-  /** Buttons at the foot, the main one last. */
+  /** Buttons at the foot, the main one first: Tab comes to it before the others. */
   readonly actions?: ReactNode;
   readonly size?: 'small' | 'large' | undefined;
 }) {

@@ -1,4 +1,4 @@
-import { useId, type ReactNode } from 'react';
+import { useId, type ReactNode, type Ref } from 'react';
 import { ScrollBox } from './scroll-box.tsx';
 
 /** A framed part of a screen with a heading. */
@@ -8,12 +8,18 @@ export function Panel(props: {
   readonly children: ReactNode;
   /** `flush`: the content touches the frame, for tables and drawings. */
   readonly look?: 'padded' | 'flush' | undefined;
+  /** To move the focus to the heading. */
+  readonly headingRef?: Ref<HTMLHeadingElement> | undefined;
 }) {
   const headingId = useId();
   return (
     <section className="panel" aria-labelledby={headingId}>
       <header className="panel-head">
-        <h2 id={headingId} className="panel-title">
+        <h2
+          id={headingId}
+          className="panel-title"
+          {...(props.headingRef === undefined ? {} : { ref: props.headingRef, tabIndex: -1 })}
+        >
           {props.title}
         </h2>
         {props.actions === undefined ? null : <div className="panel-actions">{props.actions}</div>}

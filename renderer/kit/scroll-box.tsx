@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 
-/** Holds what may be wider than its place; a keyboard can come to it and scroll it, but only while there is need. */
+/** Holds what may be wider or higher than its place; a keyboard can come to it and scroll it, but only while there is need. */
 export function ScrollBox(props: {
   readonly label: string;
   readonly className: string;
@@ -11,7 +11,8 @@ export function ScrollBox(props: {
   useEffect(() => {
     const element = box.current;
     if (element === null) return undefined;
-    const measure = (): void => setScrolls(element.scrollWidth > element.clientWidth);
+    const measure = (): void =>
+      setScrolls(element.scrollWidth > element.clientWidth || element.scrollHeight > element.clientHeight);
     const observer = new ResizeObserver(measure);
     observer.observe(element);
     for (const child of element.children) observer.observe(child);

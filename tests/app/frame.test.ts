@@ -59,6 +59,19 @@ describe('the frame', () => {
     await page.keyboard.press('Escape');
   });
 
+  test('comes from the name of a new job to the button that makes it before the one that does not', async () => {
+    await page.keyboard.press('Alt+Shift+KeyJ');
+    await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
+    await page.keyboard.press('Alt+Shift+KeyN');
+    await page.getByRole('textbox', { name: 'Name of the job' }).waitFor();
+    await page.keyboard.press('Tab');
+    expect(await focusedText()).toBe('Start the job');
+    await page.keyboard.press('Tab');
+    expect(await focusedText()).toBe('Cancel');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+  });
+
   test('starts a new job by keyboard alone', async () => {
     await page.keyboard.press('Alt+Shift+KeyJ');
     await page.getByRole('heading', { level: 1, name: 'Jobs' }).waitFor();
@@ -75,6 +88,32 @@ describe('the frame', () => {
     await expect.poll(() => page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
     expect(await accessFaults(page)).toEqual([]);
     await takePictures(page, 'jobs-dark');
+  });
+
+  test('is dark again in the next run, whose port is another', async () => {
+    const next = await startProgram();
+    const again = await watched.context.newPage();
+    await again.goto(next.address);
+    await again.getByText('No jobs yet.').waitFor();
+    expect(await again.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
+    await again.close();
+    await next.remove();
+  });
+
+  test('takes the whole address in a window that lost its key, without loading again', async () => {
+    const lost = await watched.context.newPage();
+    await lost.goto(`${new URL(program.address).origin}/#/prices`);
+    const banner = lost.getByText('This window has no key to the Eavewright that is running.');
+    await banner.waitFor();
+    await lost.evaluate((address) => {
+      document.body.dataset['loaded'] = 'once';
+      window.location.href = address;
+    }, program.address);
+    await banner.waitFor({ state: 'detached' });
+    await lost.getByText('The price list is empty.').waitFor();
+    expect(await lost.evaluate(() => document.body.dataset['loaded'])).toBe('once');
+    expect(lost.url()).toMatch(/#\/prices$/);
+    await lost.close();
   });
 
   test('says so where an address leads nowhere', async () => {

@@ -1,5 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 
+/** How long a look again and again may take on a busy machine. */
+export const patiently = { timeout: 15_000 } as const;
+
 /** The entry at a dotted path of the job. */
 export function entryAt(page: Page, path: string): Locator {
   return page.locator(`[data-path="${path}"]`);
@@ -33,7 +36,12 @@ export async function startJob(page: Page, name: string): Promise<void> {
 
 /** Waits until the figures follow from what is typed. */
 export async function figuresFollow(page: Page): Promise<void> {
-  await page.getByText('Figures follow from what is typed.').waitFor();
+  await page.locator('.standing', { hasText: /Figures follow from what is typed[.;]/ }).waitFor();
+}
+
+/** The path of the entry that has the focus; null where none has. */
+export function focusedPath(page: Page): Promise<string | null> {
+  return page.evaluate(() => document.activeElement?.getAttribute('data-path') ?? null);
 }
 
 /** Waits until everything typed is on the disk. */

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
-import { allSaved, entryAt, openSample, typeEntry } from './job-hands.ts';
+import { allSaved, entryAt, openSample, typeEntry, patiently } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
 import { openPage } from './watched-page.ts';
 
@@ -34,6 +34,8 @@ test('nothing typed is lost when the program is killed, not even a half-typed en
   // The page goes on: what is typed now stays on the screen, is said not to be saved, and can be kept as a file.
   await typeEntry(page, 'survey.eaves.0.rafters.1.note', 'typed after the end');
   await page.getByText('Not saved yet').waitFor();
+  // The foot says it too, where the head of the screen is out of sight.
+  await page.locator('.standing', { hasText: 'Not saved: Eavewright does not answer.' }).waitFor();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Keep a copy as a file' }).click(),
@@ -85,12 +87,26 @@ test('a second window’s change is never written over unasked', async () => {
   }
   await typeEntry(one.page, 'survey.eaves.0.rafters.3.note', 'from the first window');
   await allSaved(one.page);
+  // The second window hears of it at once, and takes it while nothing there waits to be saved.
+  await expect
+    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
+    .toBe('from the first window');
+  await two.page.route('**/api/jobs.save', async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await route.continue();
+  });
   await typeEntry(two.page, 'survey.eaves.0.rafters.4.note', 'from the second window');
-  await two.page.getByText('was changed in another window').waitFor();
+  await typeEntry(one.page, 'survey.eaves.0.rafters.3.note', 'changed again in the first');
+  await allSaved(one.page);
+  const told = two.page.locator('.saved-line', { hasText: 'was changed in another window' });
+  await told.waitFor();
+  expect(await told.innerText()).toContain('Take the other version');
+  expect(await told.innerText()).toContain('keep this one');
+  await two.page.locator('.standing', { hasText: 'Not saved: changed in another window.' }).waitFor();
   await two.page.getByRole('button', { name: 'Take the other version' }).click();
   await expect
-    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue())
-    .toBe('from the first window');
+    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
+    .toBe('changed again in the first');
   await one.close();
   await two.close();
 });

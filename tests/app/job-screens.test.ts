@@ -66,13 +66,54 @@ test('a drawing is scaled and moved by keyboard, and says its scale', async () =
   const scale = page.locator('.drawing-frame', { has: view }).locator('.drawing-scale');
   await view.focus();
   const fitted = await scale.innerText();
-  expect(fitted).toMatch(/^Scale .* = 1' 0"$/);
+  expect(fitted).toMatch(/^Scale (1 : \d+(\.\d)?|.* = 1' 0")$/);
   for (let press = 0; press < 3; press += 1) await page.keyboard.press('+');
   expect(await scale.innerText()).not.toBe(fitted);
   await page.keyboard.press('ArrowRight');
   expect(await view.evaluate((element) => element.scrollLeft)).toBeGreaterThan(0);
   await page.keyboard.press('0');
   expect(await scale.innerText()).toBe(fitted);
+});
+
+test('texts of the plan are large enough to read, and stand clear of one another', async () => {
+  const { page } = watched;
+  await goToSection(page, 'Survey');
+  const texts = page.locator('.survey-plan .drawn-text');
+  await texts.first().waitFor();
+  const sizes = await texts.evaluateAll((all) => all.map((text) => Number(text.getAttribute('font-size'))));
+  expect(Math.min(...sizes)).toBeGreaterThanOrEqual(10);
+});
+
+test('every piece of the cut plan shows both its ends, however thin the saw', async () => {
+  const { page } = watched;
+  await goToSection(page, 'Cut plan');
+  await page.locator('.board-piece').first().waitFor();
+  for (const width of [1280, 1600]) {
+    await page.setViewportSize({ width, height: 900 });
+    const edges = await page.locator('.board-piece').evaluateAll((pieces) =>
+      pieces.map((piece) => {
+        const style = getComputedStyle(piece);
+        return Math.min(Number.parseFloat(style.borderLeftWidth), Number.parseFloat(style.borderRightWidth));
+      }),
+    );
+    expect(Math.min(...edges)).toBeGreaterThanOrEqual(1);
+  }
+  await page.setViewportSize({ width: 1280, height: 800 });
+});
+
+test('no length, mark or fraction breaks over two lines', async () => {
+  const { page } = watched;
+  for (const section of ['Survey', 'Design', 'Takeoff', 'Cut plan', 'Estimate']) {
+    await goToSection(page, section);
+    const figures = page.locator('.job-main .no-wrap, .job-main .figure');
+    await figures.first().waitFor();
+    const broken = await figures.evaluateAll((all) =>
+      all
+        .filter((figure) => new Set([...figure.getClientRects()].map((box) => Math.round(box.top))).size > 1)
+        .map((figure) => figure.textContent),
+    );
+    expect(broken).toEqual([]);
+  }
 });
 
 test('an estimate is saved as it stands and listed', async () => {

@@ -10,6 +10,7 @@ import {
   startJob,
   typeEntry,
   typeReadings,
+  patiently,
 } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
 import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
@@ -105,7 +106,9 @@ test('a reading that is no length is answered at the entry, and the last good fi
   // The line at the foot leads to the entry.
   await page.getByRole('link', { name: 'Takeoff' }).click();
   await page.locator('.standing .standing-link').click();
-  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path'))).toBe(path);
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')), patiently)
+    .toBe(path);
   await typeEntry(page, path, '2-9-0/16');
   await figuresFollow(page);
   watched.mustBeQuiet();
@@ -175,7 +178,8 @@ test('what was half typed and not yet read is there again when the page is opene
   await page.keyboard.type('3-5/');
   await allSaved(page);
   await page.reload();
-  await expect.poll(() => entryAt(page, 'survey.eaves.0.plateWidthIn').inputValue()).toBe('3-5/');
+  await entryAt(page, 'survey.eaves.0.plateWidthIn').waitFor();
+  await expect.poll(() => entryAt(page, 'survey.eaves.0.plateWidthIn').inputValue(), patiently).toBe('3-5/');
   await typeEntry(page, 'survey.eaves.0.plateWidthIn', '3-5/8');
   await figuresFollow(page);
 });

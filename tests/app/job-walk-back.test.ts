@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { launchBrowser } from './browser.ts';
-import { goToSection, openSample } from './job-hands.ts';
+import { goToSection, openSample, patiently } from './job-hands.ts';
 import { type RunningProgram, startProgram } from './running-program.ts';
 import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
 
@@ -55,7 +55,7 @@ test('the total is walked back, step by step and by keyboard alone, to a tape re
   await walk.getByRole('button', { name: 'Go to entry' }).focus();
   await page.keyboard.press('Enter');
   await expect
-    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')))
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')), patiently)
     .toBe('survey.eaves.0.rafters.0.readingIn');
   watched.mustBeQuiet();
 });

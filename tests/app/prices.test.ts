@@ -36,6 +36,9 @@ describe('the price list', () => {
     await page.getByRole('textbox', { name: 'Description' }).fill('2x6 No.2 larch, 12 ft');
     await page.getByRole('button', { name: 'Add the item' }).click();
     await page.waitForURL(/#\/prices\/2x6-no-2-larch-12-ft/);
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.closest('aside')?.ariaLabel))
+      .toBe('Item 2x6 No.2 larch, 12 ft');
     await page.getByText('No price yet.', { exact: false }).waitFor();
     await page.getByRole('button', { name: /Section/ }).click();
     await page.getByRole('option', { name: '2x6' }).click();
@@ -47,6 +50,30 @@ describe('the price list', () => {
     expect(await items().getByRole('link').count()).toBe(1);
   });
 
+  test.each([0, 12, 35, 70, 140])('keeps every letter of a supplier typed at %i ms a key', async (delay) => {
+    const supplier = page.getByRole('textbox', { name: 'Supplier', exact: true });
+    for (const name of ['Hollins Yard N', 'Fernhollow Lumber']) {
+      await supplier.fill('');
+      await supplier.pressSequentially(name, { delay });
+      expect(await supplier.inputValue()).toBe(name);
+      await saved().waitFor();
+      await expect.poll(() => items().getByText(name).count()).toBe(1);
+      expect(await supplier.inputValue()).toBe(name);
+    }
+  });
+
+  test('reads a stock length as it stands on a tape', async () => {
+    const length = page.getByRole('textbox', { name: 'Stock length' });
+    await length.fill("12'");
+    await page.keyboard.press('Tab');
+    expect(await length.inputValue()).toBe('12');
+    await length.fill('14 ft');
+    await page.keyboard.press('Tab');
+    expect(await length.inputValue()).toBe('14');
+    await length.fill('12');
+    await saved().waitFor();
+  });
+
   test('keeps earlier prices and shows by how much the price changed', async () => {
     await page.getByRole('textbox', { name: 'Price', exact: true }).fill('$12.54');
     await page.getByRole('button', { name: 'Add the price' }).click();
@@ -56,6 +83,28 @@ describe('the price list', () => {
     await items().getByText('$12.54').waitFor();
     expect(await accessFaults(page)).toEqual([]);
     await takePictures(page, 'prices-item');
+  });
+
+  test('takes a mistyped price back, once it is told to', async () => {
+    await page.getByRole('textbox', { name: 'Price', exact: true }).fill('1254');
+    await page.getByRole('button', { name: 'Add the price' }).click();
+    await items().getByText('$1,254.00').waitFor();
+    const takeBack = page.getByRole('button', { name: /^Take back \$1,254\.00 of / });
+    await takeBack.click();
+    await page.getByRole('button', { name: 'Keep it' }).waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Keep it');
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, 'prices-take-back');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+    await items().getByText('$1,254.00').waitFor();
+    await takeBack.click();
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    await items().getByText('$12.54').waitFor();
+    expect(await takeBack.count()).toBe(0);
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.ariaLabel))
+      .toMatch(/^Take back \$12\.54/);
   });
 
   test('says at the field what is no amount, and adds nothing', async () => {
@@ -115,12 +164,28 @@ describe('the price list', () => {
     await page.getByRole('button', { name: 'Put away' }).click();
   });
 
+  test('reads days as a spreadsheet writes them, and says how', async () => {
+    await page.locator('input[type=file]').setInputFiles({
+      name: 'yard.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(
+        'id,category,description,unit,price_usd,observed_on\nshim,other,Shims,box,6.20,4/5/2026\n',
+      ),
+    });
+    await page
+      .getByText(
+        '1 item with 1 new price came in. Days with strokes were read month first: 4/5/2026 as 2026-04-05.',
+      )
+      .waitFor();
+    await items().getByText('2026-04-05').waitFor();
+  });
+
   test('reads back the file that it writes', async () => {
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Export CSV' }).click();
     await page.locator('input[type=file]').setInputFiles(await (await download).path());
-    await page.getByText(/1 items? with/).waitFor();
-    expect(await items().getByRole('link').count()).toBe(1);
+    await page.getByText('2 items with 0 new prices came in.').waitFor();
+    expect(await items().getByRole('link').count()).toBe(2);
   });
 
   test('lists the prices that the sample job brings, flags old ones, and narrows by kind and words', async () => {

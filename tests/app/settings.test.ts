@@ -63,6 +63,70 @@ describe('the settings', () => {
     await expect.poll(() => entry('Overhead').inputValue()).toBe('18.5');
   });
 
+  test('refuse a margin of 100 % or more, at the field or by choosing margin, and keep the old value', async () => {
+    await part('Money');
+    const profit = entry('Profit');
+    const method = page.getByRole('button', { name: /Profit is reckoned as/ });
+    const choose = async (name: string) => {
+      await method.click();
+      await page.getByRole('option', { name }).click();
+    };
+    const refused = page.getByText('A margin of 150 % cannot be reached. Enter less than 100 %.');
+    await profit.fill('150');
+    await saved().waitFor();
+    await choose('Margin of the price');
+    await refused.waitFor();
+    expect(await method.innerText()).toContain('Markup on cost');
+    await takePictures(page, 'settings-margin-refused');
+    await profit.fill('20');
+    await refused.waitFor({ state: 'detached' });
+    await choose('Margin of the price');
+    await saved().waitFor();
+    await profit.fill('150');
+    await refused.waitFor();
+    expect(await profit.getAttribute('aria-invalid')).toBe('true');
+    const other = await watched.context.newPage();
+    await other.goto(program.address);
+    await other.getByRole('link', { name: 'Settings' }).click();
+    await other
+      .getByRole('navigation', { name: 'Parts of the settings' })
+      .getByRole('link', { name: 'Money' })
+      .click();
+    await expect
+      .poll(() => other.getByRole('textbox', { name: 'Profit', exact: true }).inputValue())
+      .toBe('20');
+    await other.close();
+    await choose('Markup on cost');
+    await refused.waitFor({ state: 'detached' });
+    await saved().waitFor();
+    await page.reload();
+    await expect.poll(() => profit.inputValue()).toBe('150');
+    await profit.fill('10');
+    await saved().waitFor();
+  });
+
+  test('say what is no whole number, what is out of range with its unit, and take a pitch as a pitch', async () => {
+    await part('Labour');
+    await entry('Crew').fill('2.5');
+    await page.getByText('2.5 is not a whole number.', { exact: false }).waitFor();
+    await entry('Crew').fill('0');
+    await page.getByText('0 is out of range. Enter 1 people to 20 people.').waitFor();
+    await entry('Crew').fill('2');
+    expect(await entry('Steep begins above').inputValue()).toBe('8/12');
+    await entry('Steep begins above').fill('7 1/2');
+    await page.keyboard.press('Tab');
+    expect(await entry('Steep begins above').inputValue()).toBe('7.5/12');
+    await entry('Steep begins above').fill('');
+    await page.getByText('Enter a pitch, like 6/12 or 26.6 deg.').waitFor();
+    await entry('Steep begins above').fill('8/12');
+    await saved().waitFor();
+    await part('Shop');
+    await entry('Next quote number').fill('0');
+    await page.getByText('0 is out of range. Enter 1 or more.').waitFor();
+    await entry('Next quote number').fill('1');
+    await saved().waitFor();
+  });
+
   test('say that labour counts as nothing while no wage is set', async () => {
     await part('Labour');
     const caution = page.getByText('No wage is set yet', { exact: false });

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Decimal } from 'decimal.js';
+import { runChecks } from '../../core/checks/run-checks.ts';
 import { computeJob } from '../../core/job/compute-job.ts';
 import type { JobInput } from '../../core/job/job-file.ts';
 import type { JobResult } from '../../core/job/job-result.ts';
@@ -17,6 +18,11 @@ const long = lengthenJob(sample, 50);
 const recompute = await sideBySide({ sample: () => compute(sample), 'sample x 50': () => compute(long) }, 9);
 const sampleMs = recompute['sample'] ?? Number.NaN;
 const longMs = recompute['sample x 50'] ?? Number.NaN;
+print('checks beside the computation they follow', {
+  checksMs: round(recompute['checks'] ?? Number.NaN),
+  sampleMs: round(sampleMs),
+  ratio: round((recompute['checks'] ?? Number.NaN) / sampleMs),
+});
 print('recompute survey to estimate', {
   sampleMs: round(sampleMs),
   times50Ms: round(longMs),

@@ -60,6 +60,15 @@ describe('the takeoff', () => {
     expect(all).toBe(hundredths(result.takeoff.labourHours));
   });
 
+  it("marks hours at a placeholder rate, so that they pass for nobody's own", () => {
+    const changed = sampleJob();
+    changed.settings.labour.rates = [{ task: 'fascia', hoursPerUnit: 0.1, mark: 'own' }];
+    const { rows } = tableUnder(makeSheet('takeoff', changed, computed(changed)), 'Hours');
+    const marks = new Map(rows.map((row) => [cell(row, 0).split(',')[0], cell(row, 3)]));
+    expect(marks.get('Set fascia')).toBe('own');
+    expect(marks.get('Cut extenders')).toBe('placeholder');
+  });
+
   it('names every line of the takeoff once', () => {
     const named = tables(takeoff).flatMap((table) => table.rows.map((row) => cell(row, 0)));
     for (const line of result.takeoff.lines) {

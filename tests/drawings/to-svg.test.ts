@@ -71,10 +71,12 @@ function svgSaying(text: string): string {
 
 describe('a drawing as SVG', () => {
   it('stays well formed and keeps its own tags, whatever a name holds', () => {
-    const plain = readXml(svgSaying('porch')).tags;
+    // A thin line is parted around a long name, so that the count of lines alone may differ.
+    const butLines = (svg: string) => readXml(svg).tags.filter((tag) => tag !== 'line');
+    const plain = butLines(svgSaying('porch'));
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 40 }), (name) => {
-        expect(readXml(svgSaying(name)).tags).toEqual(plain);
+        expect(butLines(svgSaying(name))).toEqual(plain);
       }),
     );
   });

@@ -120,6 +120,28 @@ describe('the section agrees with an independent construction by coordinates', (
     );
   });
 
+  it('in length too where a piece rises outward: the blank reaches the tail corner that lies furthest out', () => {
+    const rising = fc.record({
+      ...{ pitchRisePer12: fc.double({ min: -6, max: -0.01, noNaN: true }) },
+      heightAbovePlateIn: fc.double({ min: 40, max: 80, noNaN: true }),
+      overhangLevelIn: fc.double({ min: 11, max: 30, noNaN: true }),
+      depthIn: fc.constantFrom(3.5, 5.5, 9.25),
+    });
+    fc.assert(
+      fc.property(rising, (change) => {
+        const input: SectionInput = { ...plainInput, ...change };
+        const section = solveSection(input);
+        const { along, tailTop, tailBottom } = construct(input);
+        const reach = ({ x, y }: Point): number => x * along.x + y * along.y;
+        const back = Math.min(...cornersOf(section).map(reach));
+        expect(section.finishedLengthIn).toBeCloseTo(Math.max(reach(tailTop), reach(tailBottom)) - back, 6);
+        expect(section.finishedLengthIn).toBeGreaterThanOrEqual(
+          section.backspanIn + section.overhangAlongIn - 1e-9,
+        );
+      }),
+    );
+  });
+
   it('in area: board less notch, and the corners run clockwise from the back end along the top edge', () => {
     fc.assert(
       fc.property(anyInput, (input) => {

@@ -19,7 +19,7 @@ export function checkPricesAndPaper(asker: Asker): void {
   test.each([
     ['not JSON', 'rafters', 'file-not-json'],
     ['JSON of something else', '{"format":"recipe"}', 'file-not-a-job'],
-    ['a job with a bad entry', sampleText.replace('"storeys": 1', '"storeys": 9'), 'entry-invalid'],
+    ['a job with a bad entry', sampleText.replace('"storeys": 1', '"storeys": 9'), 'file-faults'],
   ])('a file that is %s is refused and nothing is taken in', async (_what, text, code) => {
     const before = await value('jobs.list', { search: '', archived: false });
     expect(await problem('jobs.import', { text })).toMatchObject({ code });
@@ -46,11 +46,52 @@ export function checkPricesAndPaper(asker: Asker): void {
     });
   });
 
+  test('a mistyped price is taken back alone, the later of two that say the same', async () => {
+    const item = { id: 'tarp', category: 'other', description: 'Tarp', unit: 'each' } as const;
+    await value('prices.saveItem', { item });
+    const observed = (priceUsd: string) => ({ priceUsd, observedOn: '2026-05-01' });
+    const prices = async () =>
+      (await value('prices.list', {}))
+        .find(({ id }) => id === 'tarp')
+        ?.prices.map(({ priceUsd }) => priceUsd);
+    for (const priceUsd of ['30', '300', '30']) {
+      await value('prices.observe', { itemId: 'tarp', observation: observed(priceUsd) });
+    }
+    await value('prices.removeObservation', { itemId: 'tarp', observation: observed('30') });
+    expect(await prices()).toEqual(['30', '300']);
+    await value('prices.removeObservation', { itemId: 'tarp', observation: observed('300') });
+    expect(await prices()).toEqual(['30']);
+    for (const gone of [
+      { itemId: 'tarp', observation: observed('300') },
+      { itemId: 'tarp', observation: { ...observed('30'), source: 'quote' } },
+      { itemId: 'nothing', observation: observed('30') },
+    ]) {
+      expect(await problem('prices.removeObservation', gone)).toEqual({ code: 'not-found', what: 'price' });
+    }
+    expect(await prices()).toEqual(['30']);
+  });
+
+  test('days that a spreadsheet wrote come in month first, and it is told', async () => {
+    const text =
+      'id,category,description,unit,price_usd,observed_on\r\nshim,other,Shims,box,6.20,4/5/2026\r\n';
+    expect(await value('prices.importCsv', { text })).toEqual({
+      items: 1,
+      prices: 1,
+      monthFirst: '4/5/2026',
+    });
+    const shim = (await value('prices.list', {})).find(({ id }) => id === 'shim');
+    expect(shim?.prices[0]?.observedOn).toBe('2026-04-05');
+  });
+
   test('the price list goes out as CSV and comes in again without a change', async () => {
     const before = await value('prices.list', {});
     const { text, fileName } = await value('prices.exportCsv', {});
     expect(fileName).toMatch(/^price-list-\d{4}-\d{2}-\d{2}\.csv$/);
-    expect(await value('prices.importCsv', { text })).toEqual({ items: before.length, prices: 0 });
+    expect(await value('prices.importCsv', { text })).toEqual({
+      items: before.length,
+      prices: 0,
+      monthFirst: null,
+    });
     expect(await value('prices.list', {})).toEqual(before);
   });
 
@@ -84,6 +125,7 @@ export function checkPricesAndPaper(asker: Asker): void {
     expect(list[0]?.totalUsd).toMatch(/^\d+\.\d{2}$/);
     const [after] = await value('jobs.list', { search: 'quillfeather', archived: false });
     expect(after?.lastEstimateUsd).toBe(list[0]?.totalUsd);
+    expect(after?.lastEstimateLacks).toBe(list[0]?.lacks);
   });
 
   test('a job that cannot be computed gives a reason instead of an estimate or a sheet', async () => {

@@ -69,7 +69,7 @@ export function checkShop(asker: Asker): void {
   test('labour rates come back as they were saved', async () => {
     const { settings, revision } = await value('settings.get', {});
     const rates = [
-      { task: 'install-extender', hoursPerUnit: 0.45, mark: 'own' as const },
+      { task: 'install-extenders', hoursPerUnit: 0.45, mark: 'own' as const },
       { task: 'blocks', hoursPerUnit: 0.2, mark: 'placeholder' as const },
     ];
     await value('settings.save', {

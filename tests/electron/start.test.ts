@@ -77,6 +77,18 @@ test('without a display the address is printed, and Electron is not even looked 
   expect(findElectron).not.toHaveBeenCalled();
 });
 
+test.each([{ shell: 'loopback' } as const, { dev: true }])(
+  'without a display %j says what to do with the address too',
+  async (args) => {
+    expect(await picked(args, { display: false })).toEqual([
+      'serve, print the address: There is no display here; open this address in a browser:',
+    ]);
+    expect(await picked({ ...args, open: false }, { display: false })).toEqual([
+      'serve, print the address: ',
+    ]);
+  },
+);
+
 test('what was asked for is done without a word about it', async () => {
   expect(await picked({ shell: 'loopback' }, {})).toEqual(['serve, open a browser: ']);
   expect(await picked({ open: false }, { findElectron: () => '/electron' })).toEqual([

@@ -39,7 +39,7 @@ describe('a job file', () => {
   });
 
   test('that is no JSON, no object, another file or a newer version is refused in a sentence', () => {
-    expect(told('{"format":')[0]?.[1]).toMatch(/^The file is not JSON \(.*\)\. Choose a job file/);
+    expect(told('{"format":')[0]?.[1]).toMatch(/^The file is not a job file: it is not JSON, at line 1\./);
     expect(told('[1]')[0]?.[1]).toMatch(/^The file is not a job file: /);
     expect(told('{"format":"other"}')).toEqual([
       ['format', 'The file is not a job file: its "format" is not "eavewright-job". Choose another file.'],

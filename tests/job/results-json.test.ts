@@ -50,6 +50,12 @@ describe('the results as JSON', () => {
     expect(json.estimate.totals.at(-1)?.amountUsd).toBe(result.estimate.totalUsd);
   });
 
+  test('mark every line of labour whose hours are a placeholder, and no other line', () => {
+    const marks = new Map(json.estimate.lines.map(({ kind, rateMark }) => [kind, rateMark]));
+    expect(marks.get('labour')).toBe('placeholder');
+    expect(marks.get('material')).toBeNull();
+  });
+
   test('carry the caution with the structural figures', () => {
     expect(json.caution).toMatch(/advisory.*engineer/);
   });

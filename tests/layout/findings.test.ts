@@ -107,6 +107,22 @@ describe('the section tells', () => {
     expect(of(layout, 'throat')).toEqual([]);
   });
 
+  it('how many bearing shims to rip, and that nothing is bought for them', () => {
+    // Each tail as its rafter goes: HAP 6-1/2 clears by 0.351 in., 6-3/4 by 0.601, 6.16 by 0.011, which no tape shows.
+    const survey = makeEave([], {
+      rafters: [
+        { id: 'a', readingIn: 20, heightAbovePlateIn: 6.5 },
+        { id: 'b', readingIn: 42, heightAbovePlateIn: 5 },
+        { id: 'c', readingIn: 64, heightAbovePlateIn: 6.75 },
+        { id: 'd', readingIn: 86, heightAbovePlateIn: 6.16 },
+      ],
+    });
+    const layout = layOut(survey, makeDesign({ fasciaLine: 'as-found' }));
+    expect(of(layout, 'no-bearing').map(({ text }) => text)).toEqual([
+      'Rafters 1, 3: the extender clears the plate by 3/8" to 5/8" and does not bear without a bearing shim of that height. Shims: 2 of 3/8" to 5/8", ripped from what is left over; not counted as bought.',
+    ]);
+  });
+
   it('a seat shorter than 1-1/2 in.', () => {
     // Source of the limit: IRC R802.6. Seat (6.149 - 5.6) / 0.5 = 1.098 in.; at HAP 5.3 it is 1.698 in.
     const short = layOut(makeEave(stations, { heightAbovePlateIn: 5.6 }));

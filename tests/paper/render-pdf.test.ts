@@ -1,24 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { makeSheet } from '../../core/documents/make-sheet.ts';
-import { type Block, type Sheet, sheetKinds } from '../../core/documents/sheet.ts';
+import { type Block, sheetKinds } from '../../core/documents/sheet.ts';
 import { makePaper } from '../../electron/paper/make-paper.ts';
 import { margins } from '../../electron/paper/paper-size.ts';
 import { renderPdf } from '../../electron/paper/render-pdf.ts';
 import { formatUsd } from '../../core/units/money.ts';
 import { computed, sampleJob, tables, tableUnder } from '../documents/sample.ts';
+import { has, sheetSaying } from './papers.ts';
 import { readPdf, type ReadPage } from './read-pdf.ts';
-
-function sheetSaying(blocks: readonly Block[], job = 'Two eaves'): Sheet {
-  return {
-    kind: 'takeoff',
-    title: 'Takeoff',
-    fileName: 'x',
-    shop: { name: 'Thornbury Carpentry', licence: 'T-1', address: '', contact: '' },
-    job: { name: job, siteAddress: '', customer: '' },
-    date: '2026-04-30',
-    blocks,
-  };
-}
 
 function tableOf(rows: number): readonly Block[] {
   return [
@@ -35,10 +24,6 @@ function tableOf(rows: number): readonly Block[] {
       })),
     },
   ];
-}
-
-function has(page: ReadPage | undefined, text: string): boolean {
-  return page?.lines.some((line) => line.includes(text)) === true;
 }
 
 const job = sampleJob();

@@ -17,6 +17,13 @@ describe('days of the calendar without a clock', () => {
     expect(addDays(from, days)).toBe(to);
   });
 
+  test('no day is past 9999-12-31 or before 0000-01-01, so that dates compare as text', () => {
+    expect(addDays('9999-12-20', 15)).toBe('9999-12-31');
+    expect(addDays('9999-12-31', 1)).toBe('9999-12-31');
+    expect(addDays('9999-12-20', 11)).toBe('9999-12-31');
+    expect(addDays('0000-01-03', -15)).toBe('0000-01-01');
+  });
+
   test('a day that the calendar lacks is no date', () => {
     expect(isCivilDate('2024-02-29')).toBe(true);
     expect(

@@ -4,6 +4,8 @@ import { amounts, estimateOf, seen } from './make-estimate-of.ts';
 import { priceItem } from './make-price.ts';
 import { boardOf, cutPlanOf, jobOf, takeoffLine, takeoffOf } from './make-takeoff.ts';
 
+const labourNeed = (hours: string, rateMark: 'own' | 'placeholder' = 'own') =>
+  ({ kind: 'labour', task: 'fascia', hours: decimalText(hours), unitHours: 0.08, rateMark }) as const;
 const stock = { section: '2x6', grade: 'No.2' };
 const boards = [
   priceItem({ id: 'b12', unit: 'each', ...stock, lengthFt: 12, supplier: 'The yard', ...seen('9.94') }),
@@ -120,7 +122,7 @@ describe('other lines of the estimate', () => {
       areaSqFt: 40,
     }),
     takeoffLine('edge', { kind: 'edge', lengthIn: 700, pieces: 7 }),
-    takeoffLine('labour', { kind: 'labour', task: 'fascia', hours: decimalText('4.42') }),
+    takeoffLine('labour', labourNeed('4.42')),
     takeoffLine('extra-permit', { kind: 'extra', extraId: 'permit' }),
   ];
   const design = {
@@ -182,6 +184,21 @@ describe('other lines of the estimate', () => {
     });
   });
 
+  const marked = (rateMark: 'own' | 'placeholder') => {
+    const made = estimateOf(jobOf(list, shop), takeoffOf([takeoffLine('l', labourNeed('4.42', rateMark))]));
+    return made.lines.map((one) => [one.rateMark, one.madeOf.find(({ ref }) => ref === 'labour/fascia')]);
+  };
+
+  test("says of every hour whether the shop's own rate or a placeholder stands behind it", () => {
+    expect(marked('placeholder')).toEqual([
+      ['placeholder', { label: 'Hours for one, placeholder rate', value: '0.08 h', ref: 'labour/fascia' }],
+    ]);
+    expect(marked('own')).toEqual([
+      ['own', { label: "Hours for one, the shop's own rate", value: '0.08 h', ref: 'labour/fascia' }],
+    ]);
+    expect(line('sheathing')?.rateMark).toBeNull();
+  });
+
   test('carries entered costs in their own kind', () => {
     expect(line('extra-permit')).toMatchObject({ kind: 'permit', costUsd: '185.00' });
     expect(amounts(estimate).other).toBe('185.00');
@@ -199,7 +216,7 @@ describe('other lines of the estimate', () => {
       takeoffOf([
         takeoffLine('nails', { kind: 'nails', nail: '16d common', count: 0, pounds: decimalText(0) }),
         takeoffLine('sheathing', { kind: 'sheets', itemId: 'panel', sheets: 0, areaSqFt: 0 }),
-        takeoffLine('labour', { kind: 'labour', task: 'fascia', hours: decimalText(0) }),
+        takeoffLine('labour', labourNeed('0')),
         takeoffLine('extra-permit', { kind: 'extra', extraId: 'permit' }),
       ]),
     );

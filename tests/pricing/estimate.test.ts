@@ -71,20 +71,57 @@ describe('what the estimate lacks', () => {
   });
 });
 
+const priced = (priceUsd: string, more: Record<string, unknown> = {}) =>
+  priceItem({
+    id: 'taxed',
+    category: 'sheet',
+    unit: 'each',
+    description: 'Panel',
+    ...seen(priceUsd),
+    ...more,
+  });
+const bySize = (priceUsd: string) =>
+  estimateOf(
+    jobOf([priced(priceUsd, { unit: 'SF', widthIn: 48, lengthIn: 96 })]),
+    takeoffOf(taxedAndNot.slice(0, 1)),
+  );
+const nail = (id: string, priceUsd: string) =>
+  priceItem({
+    id,
+    category: 'nails',
+    unit: 'box',
+    nail: '16d common',
+    packageLb: 5,
+    description: id,
+    ...seen(priceUsd),
+  });
+
 describe('a price of nothing', () => {
-  test('keeps its line and is named, so that a blank column of prices cannot pass for a gift', () => {
-    const free = priceItem({
-      id: 'taxed',
-      category: 'sheet',
-      unit: 'each',
-      description: 'Panel',
-      ...seen('0'),
-    });
-    const estimate = estimateOf(jobOf([free]), takeoffOf(taxedAndNot.slice(0, 1)));
-    expect(estimate.lines.map(({ costUsd }) => costUsd)).toEqual(['0.00']);
-    expect(estimate.lacks.map(problemSentence)).toEqual([
-      'Panel: its price is $0.00, so it adds nothing to the total. Enter what it costs on the price list.',
-    ]);
+  test('counts as no price, so that a blank column of prices cannot pass for a gift', () => {
+    for (const priceUsd of ['0', '0.00', '0.004']) {
+      const estimate = estimateOf(jobOf([priced(priceUsd)]), takeoffOf(taxedAndNot.slice(0, 1)));
+      expect(estimate.lines).toEqual([]);
+      expect(estimate.lacks.map(problemSentence)).toEqual([
+        'Panel has a price of $0.00, which counts as no price. Enter what it costs on the price list.',
+      ]);
+    }
+  });
+
+  test('is one that comes to less than half a cent for a piece, whatever it is for a unit', () => {
+    // A sheet of 32 sq ft: 32 x 0.0001 = 0.0032, and 32 x 0.0002 = 0.0064, which is a cent.
+    expect(bySize('0.0001').lacks.map(({ code }) => code)).toEqual(['price-of-nothing']);
+    expect(bySize('0.0002').lines.map(({ unitCostUsd }) => unitCostUsd)).toEqual(['0.01']);
+  });
+
+  test('of one package of nails is named even where another is bought', () => {
+    const estimate = estimateOf(
+      jobOf([nail('free', '0'), nail('bought', '19')]),
+      takeoffOf([
+        takeoffLine('16d', { kind: 'nails', nail: '16d common', count: 10, pounds: decimalText('0.2') }),
+      ]),
+    );
+    expect(estimate.lines.map(({ description }) => description)).toEqual(['bought']);
+    expect(estimate.lacks).toEqual([{ code: 'price-of-nothing', item: 'free' }]);
   });
 });
 
@@ -140,6 +177,11 @@ describe('tax, validity and old prices', () => {
     expect(validUntil({})).toBe('2026-05-15');
     expect(validUntil({ validUntil: '2026-05-09' })).toBe('2026-05-09');
     expect(validUntil({ validUntil: '2026-05-20' })).toBe('2026-05-15');
+  });
+
+  test('a quote of the last days of the calendar is good to its end, and no longer', () => {
+    const late = { ...jobOf(twoSheets(), { money: { quoteValidDays: 15 } }), asOf: '9999-12-20' };
+    expect(estimateOf(late, takeoffOf(taxedAndNot)).validUntil).toBe('9999-12-31');
   });
 
   test('a price that the supplier let go before the day of the estimate leaves the quote good for that day alone', () => {

@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { priceColumns } from '../../core/pricing/price-cells.ts';
-import { readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
+import { firstMonthFirstDate, readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import { priceItemSchema, priceListSchema, unitsOfSale } from '../../core/pricing/price-list.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { addDays } from '../../core/units/civil-date.ts';
@@ -76,6 +76,24 @@ describe('a price list as rows', () => {
     expect(sentence).not.toMatch(/undefined|NaN|zod|Invalid input/);
   });
 
+  test.each([
+    ['4/30/2026', '2026-04-30'],
+    ['04/05/2026', '2026-04-05'],
+    ['12/1/2025', '2025-12-01'],
+  ])('reads %s month first, as a spreadsheet of the United States writes a day', (cell, day) => {
+    const read = readPriceRows(header, [change('observed_on', cell)]);
+    expect(read.ok && read.value[0]?.prices[0]?.observedOn).toBe(day);
+    expect(firstMonthFirstDate(header, [good, change('observed_on', cell)])).toBe(cell);
+    expect(firstMonthFirstDate(header, [good])).toBe(undefined);
+  });
+
+  test.each(['30/4/2026', '4/31/2026', '4/30/26', '4-30-2026'])('never guesses what day %s is', (cell) => {
+    const read = readPriceRows(header, [change('observed_on', cell)]);
+    expect(read.ok ? '' : problemSentence(read.problem)).toBe(
+      `Row 2, column "observed_on": "${cell}": Write a day as 2026-04-30, or month first with the year in full, as 4/30/2026. Nothing was imported.`,
+    );
+  });
+
   test('refuses rows of one id that disagree, and a row with too few cells', () => {
     expect(readPriceRows(header, [good, change('length_ft', '10')])).toMatchObject({
       ok: false,
@@ -139,7 +157,7 @@ describe('a price list as rows', () => {
       ),
     });
     fc.assert(
-      fc.property(fc.array(item, { maxLength: 8 }), (items) => {
+      fc.property(fc.array(item, { minLength: 1, maxLength: 8 }), (items) => {
         const list = priceListSchema.parse(items.map((one, index) => ({ ...one, id: `item ${index}` })));
         expect(readBack(writePriceRows(list))).toEqual({ ok: true, value: list });
       }),

@@ -15,6 +15,7 @@ function world() {
   };
   const sent: CommandInput<'jobs.save'>[] = [];
   const states: SaveState[] = [];
+  const taken: Documents[] = [];
   let timers: { act: () => void; dueMs: number }[] = [];
   let nowMs = 0;
   const saver = startSaver(
@@ -41,6 +42,7 @@ function world() {
       }),
       later: (act, afterMs) => timers.push({ act, dueMs: nowMs + afterMs }),
       told: (state) => states.push(state),
+      took: (documents) => taken.push(documents),
     },
     start,
     host.revision,
@@ -58,7 +60,7 @@ function world() {
     nowMs = until;
     await settled();
   }
-  return { start, host, sent, states, saver, pass, last: () => states.at(-1)?.kind };
+  return { start, host, sent, states, taken, saver, pass, last: () => states.at(-1)?.kind };
 }
 
 async function settled(): Promise<void> {
@@ -128,6 +130,43 @@ describe('saving as he types', () => {
     await w.pass(5000);
     expect(w.host.documents.survey.eaves[0]?.rafters[0]?.readingIn).toBe(17);
     expect(w.last()).toBe('saved');
+  });
+
+  test('takes what another window saved as soon as it hears of it, where nothing waits here', async () => {
+    const w = world();
+    w.host.documents = enter(w.start, path, '20');
+    w.host.revision += 1;
+    w.saver.heard();
+    w.saver.heard();
+    await w.pass(500);
+    expect(w.taken.map((documents) => documents.survey.eaves[0]?.rafters[0]?.readingIn)).toEqual([20]);
+    // What is typed next goes on from there and is saved without a question.
+    const [taken] = w.taken;
+    if (taken === undefined) throw new Error('nothing was taken');
+    w.saver.changed(enter(taken, path, '21'));
+    await w.pass(500);
+    expect(w.last()).toBe('saved');
+    expect(w.host.documents.survey.eaves[0]?.rafters[0]?.readingIn).toBe(21);
+  });
+
+  test('takes nothing from another window over what is typed here', async () => {
+    const w = world();
+    w.host.documents = enter(w.start, path, '20');
+    w.host.revision += 1;
+    w.saver.changed(enter(w.start, path, '17'));
+    w.saver.heard();
+    await w.pass(5000);
+    expect(w.taken).toEqual([]);
+    expect(w.last()).toBe('changed-elsewhere');
+  });
+
+  test('does not take its own save for another window’s', async () => {
+    const w = world();
+    w.saver.changed(enter(w.start, path, '17'));
+    await w.pass(150);
+    w.saver.heard();
+    await w.pass(500);
+    expect(w.taken).toEqual([]);
   });
 
   test('says that the disk is full and tries again', async () => {

@@ -4,9 +4,11 @@ import { readJobFile } from '../../core/job/read-job-file.ts';
 import { explain } from '../../core/trace/explain.ts';
 import type { TracePart } from '../../core/trace/trace.ts';
 import { computeNext, nothingComputed, type Surroundings } from '../../renderer/job/compute/computation.ts';
-import { type Documents, valueAt } from '../../renderer/job/editor/documents.ts';
+import { type Documents, valueAt, withDraft } from '../../renderer/job/editor/documents.ts';
 import { addEave } from '../../renderer/job/editor/eave-list.ts';
 import { enter } from '../../renderer/job/editor/enter.ts';
+import { appendTo } from '../../renderer/job/editor/list-edits.ts';
+import { insertRafter } from '../../renderer/job/editor/rafter-list.ts';
 import { whereIs } from '../../renderer/job/parts/use-go-to.ts';
 import { placeOfRef } from '../../renderer/job/walk-back/place-of-ref.ts';
 import { emptyDocuments } from './fixture.ts';
@@ -59,6 +61,29 @@ describe('the figures on the screen', () => {
       surroundings,
     );
     expect(opened.good?.result.eaves).toHaveLength(2);
+    expect(opened.current).toBe(false);
+  });
+
+  test('come from the last good values when a job is opened with an entry that was cleared', () => {
+    const { documents, surroundings } = sample();
+    const path = 'survey.eaves.0.rafters.4.readingIn';
+    const opened = computeNext(nothingComputed, enter(documents, path, ''), surroundings);
+    expect(opened.good?.result.eaves[0]?.rafters).toHaveLength(
+      documents.survey.eaves[0]?.rafters.length ?? 0,
+    );
+    expect(opened.problems.map((problem) => problem.field)).toEqual([path]);
+  });
+
+  test('leave out a cost and a row that were added and never filled when a job is opened', () => {
+    const { documents, surroundings } = sample();
+    const rafters = documents.survey.eaves[0]?.rafters.length ?? 0;
+    const inserted = insertRafter(documents, 0, 3);
+    const cost = { ...documents.design.extraCosts[0], id: 'x99', unitCostUsd: '0' };
+    const at = `design.extraCosts.${documents.design.extraCosts.length}`;
+    const added = withDraft(appendTo(inserted, 'design.extraCosts', cost), `${at}.unitCostUsd`, '');
+    const opened = computeNext(nothingComputed, added, surroundings);
+    expect(opened.good?.result.eaves[0]?.rafters).toHaveLength(rafters);
+    expect(opened.good?.input.design.extraCosts).toEqual(documents.design.extraCosts);
     expect(opened.current).toBe(false);
   });
 

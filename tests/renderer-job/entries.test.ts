@@ -41,6 +41,8 @@ describe('an entry', () => {
     ['design.eaves.0.backspanRatio', '99', 'Enter 0.5 to 10'],
     ['survey.yearBuilt', '1926.5', 'whole number'],
     ['survey.eaves.0.name', '', 'Write something'],
+    ['survey.eaves.0.name', '   ', 'Write something'],
+    ['info.name', ' ', 'Write something'],
     ['design.extraCosts.0.unitCostUsd', '12,x', 'is not a number'],
     ['estimateOn', '30 April', '2026-04-30'],
   ])('at %s typed as %j is answered by a sentence that says what to do', (path, text, sentence) => {
@@ -82,10 +84,10 @@ describe('an added eave', () => {
   test('leaves blank what only a tape can tell, and says so at each entry', () => {
     const documents = addEave(emptyDocuments(), []);
     expect(draftProblems(documents).map((problem) => problem.field)).toEqual([
-      'design.eaves.0.overhangIn',
       'survey.eaves.0.heightAbovePlateIn',
       'survey.eaves.0.lengthIn',
       'survey.eaves.0.pitchRisePer12',
+      'design.eaves.0.overhangIn',
     ]);
     expect(surveySchema.safeParse(documents.survey).success).toBe(true);
     expect(designSchema.safeParse(documents.design).success).toBe(true);
@@ -95,6 +97,14 @@ describe('an added eave', () => {
     const pinned = pinSide(oneEave(['16', '32']), 0, 'r1', 'left');
     const two = addEave(pinned, []);
     expect(two.design.eaves[1]).toEqual({ ...two.design.eaves[0], eaveId: 'eave-2', pins: [] });
+  });
+
+  test('leaves the overhang blank where the eave before it has none yet, and takes over what is half typed', () => {
+    const two = addEave(addEave(emptyDocuments(), []), []);
+    expect(two.drafts['design.eaves.1.overhangIn']).toBe('');
+    const half = addEave(enter(oneEave(['16']), 'design.eaves.0.overhangIn', '16 or so'), []);
+    expect(half.drafts['design.eaves.1.overhangIn']).toBe('16 or so');
+    expect(addEave(oneEave(['16']), []).drafts['design.eaves.1.overhangIn']).toBe(undefined);
   });
 
   test('can be removed again with what was half typed in it, and the others keep theirs', () => {

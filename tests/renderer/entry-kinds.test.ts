@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { problemSentence } from '../../core/problems/sentence.ts';
 import { readEntry } from '../../renderer/fields/entry.ts';
 import {
   decimalKind,
@@ -6,6 +7,7 @@ import {
   moneyKind,
   numberKind,
   pitchKind,
+  pitchLimitKind,
 } from '../../renderer/fields/entry-kinds.ts';
 
 const money = moneyKind({ least: 0, most: 1_000_000 });
@@ -70,7 +72,36 @@ describe('a number field', () => {
 
   test('takes whole numbers alone where things are counted', () => {
     expect(crew.read('2')).toEqual({ ok: true, value: 2 });
-    expect(crew.read('2.5').ok).toBe(false);
+    expect(crew.read('2.5')).toEqual({ ok: false, problem: { code: 'number-not-whole', typed: '2.5' } });
+  });
+
+  test.each([
+    ["14'", 14],
+    ['14 ft', 14],
+    ['14 feet', 14],
+    ['14ft.', 14],
+    ['14\' 6"', 14.5],
+    ['14', 14],
+  ])('of feet reads %s as a tape does', (typed, feet) => {
+    expect(numberKind({ least: 1, most: 60 }, false, 'ft').read(typed)).toEqual({ ok: true, value: feet });
+  });
+
+  test('reads its own unit after the number, and no other', () => {
+    expect(numberKind({ least: 0.1, most: 1000 }, false, 'lb').read('50 lbs')).toEqual({
+      ok: true,
+      value: 50,
+    });
+    expect(numberKind({ least: 1, most: 24 }, false, 'hours').read('7.5h')).toEqual({ ok: true, value: 7.5 });
+    expect(numberKind({ least: 1, most: 24 }, false, 'hours').read('7.5 lb').ok).toBe(false);
+  });
+
+  test('says the range with its unit, and no end that is none', () => {
+    expect(numberKind({ least: 1, most: 20 }, true, 'people').read('0')).toMatchObject({
+      problem: { least: '1 people', most: '20 people' },
+    });
+    const number = numberKind({ least: 1, most: Number.MAX_SAFE_INTEGER }, true).read('0');
+    expect(number.ok ? '' : problemSentence(number.problem)).toBe('0 is out of range. Enter 1 or more.');
+    expect(money.read('2000000')).toMatchObject({ problem: { least: '$0.00', most: '$1,000,000.00' } });
   });
 
   test('keeps the text of a percentage exact', () => {
@@ -81,4 +112,10 @@ describe('a number field', () => {
 test('a pitch typed in degrees is shown as rise in 12', () => {
   const read = pitchKind.read('26.565 deg');
   expect(read.ok && pitchKind.write(read.value)).toBe('6/12');
+});
+
+test('what is steep begins above a pitch, written as one, or above a level roof', () => {
+  expect(pitchLimitKind.read('8/12')).toEqual({ ok: true, value: 8 });
+  expect(pitchLimitKind.read('0')).toEqual({ ok: true, value: 0 });
+  expect(pitchLimitKind.write(8)).toBe('8/12');
 });

@@ -17,6 +17,11 @@ function problemOf(eave: EaveSurvey, index = 0) {
   return placed.problem;
 }
 
+const sentence = (stations: readonly number[]) => {
+  const problem = problemOf(makeEave(stations));
+  return problem === undefined ? '' : problemSentence(problem);
+};
+
 describe('stations from a running tape', () => {
   it('to the centre are the centres', () => {
     expect(centres(makeEave([16, 40, 62.5]))).toEqual([16, 40, 62.5]);
@@ -209,6 +214,7 @@ describe('readings that cannot stand', () => {
     expect(centres(makeEave([0.75 - 1 / 16, 239.25 + 1 / 16]))).toHaveLength(2);
     expect(problemOf(makeEave([0.5]))).toMatchObject({
       code: 'rafter-past-wall',
+      end: 'left',
       field: 'survey.eaves.0.rafters.0.readingIn',
     });
     expect(problemOf(makeEave([16, 239.5]))).toMatchObject({
@@ -216,8 +222,15 @@ describe('readings that cannot stand', () => {
       rafter: '2',
       stationIn: 239.5,
       wallIn: 240,
+      end: 'right',
       field: 'survey.eaves.0.rafters.1.readingIn',
     });
+  });
+
+  it('past the left end is told by that end, past the right end by the length of the wall', () => {
+    expect(sentence([0.5])).toContain('past the left end, station 0.');
+    expect(sentence([0.5])).not.toContain("20' 0");
+    expect(sentence([16, 239.5])).toContain('the wall of 20\' 0": it reaches past the right end.');
   });
 
   it('bays that add up past the wall are told at the first bay that is too much', () => {

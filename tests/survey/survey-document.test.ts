@@ -56,4 +56,22 @@ describe('a survey document', () => {
     expect(read({ lengthIn: Number.NaN }).success).toBe(false);
     expect(read({ lengthIn: Number.POSITIVE_INFINITY }).success).toBe(false);
   });
+
+  it.each([1e308, -1e308, 1e21, 12_000_001])('a number as large as %d is told by its size', (huge) => {
+    const entries: Partial<Entry>[] = [
+      { lengthIn: huge },
+      { pitchRisePer12: huge },
+      { rafters: [{ id: 'r1', readingIn: huge }] },
+    ];
+    for (const entry of entries) {
+      const sentence = messageOf(entry);
+      expect(sentence).toMatch(/^A (length|pitch) of (over|under) -?1000000/);
+      expect(sentence).not.toMatch(/NaN|Infinity|e\+/);
+    }
+  });
+
+  it('repeats no more than 40 characters of what was typed', () => {
+    expect(messageOf({ lengthIn: 'x'.repeat(5000) })).toMatch(/^"x{39}…" is not a length/);
+    expect(messageOf({ pitchRisePer12: '7'.repeat(5000) })?.length).toBeLessThan(120);
+  });
 });

@@ -28,6 +28,13 @@ describe('labour', () => {
     expect(installHoursAt(9)).toBe('2.59');
   });
 
+  test('33.7 deg read off a level is 8/12 and not steeper', () => {
+    // tan 33.7 deg x 12 = 8.003; a level shows tenths of a degree (common practice, no source).
+    expect(installHoursAt(12 * Math.tan((33.7 * Math.PI) / 180))).toBe('2.25');
+    expect(installHoursAt(8.01)).toBe('2.25');
+    expect(installHoursAt(8.02)).toBe('2.59');
+  });
+
   test('factors multiply, and each is named on the line', () => {
     const line = lineOf(smallTakeoff({ survey: { storeys: 3, access: 'hard' } }), 'labour-install-extenders');
     // 2.25 x 1.25^2 x 1.2 = 4.21875.

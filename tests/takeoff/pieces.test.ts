@@ -42,9 +42,10 @@ describe('pieces', () => {
 
   test('the saw is told the tail, the seat and the side', () => {
     // 6/12 is 26.565 deg. HAP 4.5 in., 2x6: d s = 6.149 in. -> heel 1.649 = 1-5/8 in., seat 3.298 = 3-5/16 in.
+    // Overhang 16 in. level: the wall's face crosses the top edge 2 x 16 x 1.118 = 35.777 in. from the back end.
     const [first] = smallTakeoff().pieces;
     expect(first?.cuts).toBe(
-      'plumb tail 26.6 deg (blank 1" long, cut to the string); seat 3-5/16", heel 1-5/8"; on the right of rafter 1',
+      'plumb tail 26.6 deg, left 1" long and cut to the string; seat 3-5/16", heel 1-5/8", wall line 2\' 11-3/4" from the back end on the top edge; on the right of rafter 1',
     );
   });
 

@@ -138,7 +138,7 @@ describe('single steps', () => {
     };
     expect(explain('labour/fascia', job, result)?.how).toMatch(/^A placeholder/);
     expect(explain('labour/fascia', own, soundResult(own))).toMatchObject({
-      value: '0.07 h a LF',
+      value: '0.07 h for each LF',
       how: "The shop's own rate, from Settings.",
     });
   });

@@ -2,7 +2,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { formatInches, formatLength } from '../../core/units/format-length.ts';
-import { parseLength, type LengthReason } from '../../core/units/parse-length.ts';
+import type { LengthReason } from '../../core/problems/problem.ts';
+import { parseLength } from '../../core/units/parse-length.ts';
 
 describe('a length written the way a carpenter writes it', () => {
   it.each([

@@ -13,6 +13,11 @@ describe('a pitch', () => {
     ['6 1/2 / 12', 6.5],
     ['6-1/2:12', 6.5],
     ['6½/12', 6.5],
+    ['7 1/2', 7.5],
+    ['7-1/4', 7.25],
+    ['7½', 7.5],
+    ['7 1/2" in 12"', 7.5],
+    ['0 1/2', 0.5],
     ['50 %', 6],
     ['50%', 6],
     ['45°', 12],
@@ -33,9 +38,12 @@ describe('a pitch', () => {
     },
   );
 
-  it.each(['', 'steep', '-6/12', '6/0', '6 6/12 12', '6/12/1'])('"%s" is no pitch', (typed) => {
-    expect(parsePitch(typed)).toEqual({ ok: false, problem: { code: 'pitch-unreadable', typed } });
-  });
+  it.each(['', 'steep', '-6/12', '6/0', '6 6/12 12', '6/12/1', '6 6/12', '7 5/4', '7 1/0'])(
+    '"%s" is no pitch',
+    (typed) => {
+      expect(parsePitch(typed)).toEqual({ ok: false, problem: { code: 'pitch-unreadable', typed } });
+    },
+  );
 
   it('given in degrees or per cent means the same slope as rise in 12', () => {
     fc.assert(

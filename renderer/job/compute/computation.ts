@@ -6,6 +6,8 @@ import type { ShopSettings } from '../../../core/pricing/shop-settings.ts';
 import type { Problem } from '../../../core/problems/problem.ts';
 import type { Documents } from '../editor/documents.ts';
 import { draftProblems } from '../editor/enter.ts';
+import { withoutUnfilled } from './filled.ts';
+import { placementProblems } from './measured-eave.ts';
 
 /** What the job is computed with besides its own documents. */
 export type Surroundings = {
@@ -39,14 +41,18 @@ export function computeNext(
   surroundings: Surroundings,
 ): Computation {
   const unread = draftProblems(documents).filter((problem) => countsInFigures(problem.field));
-  // Until a first result is there, the last good values give one, unless an entry has never held a value.
-  const neverFilled = unread.some((problem) => documents.drafts[problem.field]?.trim() === '');
-  if (unread.length > 0 && (before.good !== null || neverFilled)) {
-    return { good: before.good, current: false, problems: unread };
-  }
-  const input = inputOf(documents, surroundings);
+  const misplaced = placementProblems(documents);
+  if (unread.length > 0 && before.good !== null)
+    return { good: before.good, current: false, problems: [...unread, ...misplaced] };
+  // Until a first result is there, the last good values give one, unless an eave has never held a value.
+  const filled = unread.length === 0 ? documents : withoutUnfilled(documents);
+  if (filled === null) return { good: null, current: false, problems: [...unread, ...misplaced] };
+  const input = inputOf(filled, surroundings);
   const computed = computeJob(input);
-  if (!computed.ok) return { good: before.good, current: false, problems: [...unread, computed.problem] };
+  if (!computed.ok) {
+    const others = misplaced.filter((problem) => problem.field !== computed.problem.field);
+    return { good: before.good, current: false, problems: [...unread, computed.problem, ...others] };
+  }
   return { good: { input, result: computed.value }, current: unread.length === 0, problems: unread };
 }
 

@@ -8,14 +8,29 @@ const pauseMs = 250;
 /** A half-typed length is no reason to call the figures old: they are called so after this. [ms] */
 const patienceMs = 600;
 
+/** A computation and what it was made of. */
+type Made = {
+  readonly computation: Computation;
+  readonly documents: Documents | null;
+  readonly surroundings: Surroundings | null;
+};
+
 /**
  * Keeps the figures up with what is typed: at once while that takes no time that a person notices, else at the next
  * pause in the typing.
+ * @returns the figures, and whether newer ones are on their way.
  */
-export function useComputation(documents: Documents, surroundings: Surroundings): Computation {
-  const [computation, setComputation] = useState<Computation>(nothingComputed);
+export function useComputation(
+  documents: Documents,
+  surroundings: Surroundings,
+): { readonly computation: Computation; readonly isWorking: boolean } {
+  const [made, setMade] = useState<Made>({
+    computation: nothingComputed,
+    documents: null,
+    surroundings: null,
+  });
   const tookMs = useRef(0);
-  const newest = useRef(computation);
+  const newest = useRef(made.computation);
   useEffect(() => {
     let timer = window.setTimeout(
       () => {
@@ -24,7 +39,7 @@ export function useComputation(documents: Documents, surroundings: Surroundings)
         tookMs.current = performance.now() - startMs;
         const show = (): void => {
           newest.current = next;
-          setComputation(next);
+          setMade({ computation: next, documents, surroundings });
         };
         if (newest.current.current && !next.current) timer = window.setTimeout(show, patienceMs);
         else show();
@@ -33,5 +48,6 @@ export function useComputation(documents: Documents, surroundings: Surroundings)
     );
     return () => window.clearTimeout(timer);
   }, [documents, surroundings]);
-  return computation;
+  const isWorking = made.documents !== documents || made.surroundings !== surroundings;
+  return { computation: made.computation, isWorking };
 }

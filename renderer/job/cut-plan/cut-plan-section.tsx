@@ -1,8 +1,9 @@
-import { problemSentence } from '../../../core/problems/sentence.ts';
 import { Banner } from '../../kit/banner.tsx';
 import { useJob } from '../job-context.ts';
 import { NoFigures } from '../parts/no-figures.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
+import { ProblemLink } from '../parts/problem-link.tsx';
+import { Said } from '../parts/said.tsx';
 import { StockPlan } from './stock-plan.tsx';
 
 /** The boards to buy and how to cut them, lumber by lumber. */
@@ -16,8 +17,11 @@ export function CutPlanSection() {
       {unplanned.map((stock) => (
         <Banner key={stock.group} tone="problem">
           <strong>{stock.group} cannot be planned: </strong>
-          {problemSentence(stock.problem)}
-          <span className="muted"> Pieces without a board: {stock.marks.join(', ')}.</span>
+          <ProblemLink problem={stock.problem} />
+          <span className="muted">
+            {' '}
+            <Said text={`Pieces without a board: ${stock.marks.join(', ')}.`} />
+          </span>
         </Banner>
       ))}
       {cutPlans.length + unplanned.length === 0 ? (

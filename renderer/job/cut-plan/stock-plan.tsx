@@ -6,6 +6,7 @@ import { Panel } from '../../kit/panel.tsx';
 import { useJob } from '../job-context.ts';
 import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
+import { Said } from '../parts/said.tsx';
 import { BoardBar } from './board-bar.tsx';
 import { buyList, planSentences } from './plan-words.ts';
 
@@ -21,9 +22,13 @@ export function StockPlan({ plan }: { readonly plan: CutPlan }) {
       actions={<OldMark />}
     >
       <div className="plan-facts">
-        <p className="plan-buy">Buy {buyList(plan)}.</p>
+        <p className="plan-buy">
+          <Said text={`Buy ${buyList(plan)}.`} />
+        </p>
         {planSentences(plan).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
+          <p key={sentence}>
+            <Said text={sentence} />
+          </p>
         ))}
       </div>
       <table className="table board-table">

@@ -31,7 +31,9 @@ export function BayTable(props: { readonly eaveId: string; readonly designIndex:
         <tbody>
           {layout.bays.map((bay) => (
             <tr key={bay.mark}>
-              <th scope="row">{bay.mark}</th>
+              <th scope="row" className="no-wrap">
+                {bay.mark}
+              </th>
               <td className="align-right">{formatLength(bay.fromIn)}</td>
               <td className="align-right">
                 <Figure

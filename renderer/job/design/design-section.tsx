@@ -56,7 +56,7 @@ export function DesignSection() {
               <ChecksStrip eaveId={eaveId} />
             </ErrorBoundary>
             <Findings eaveId={eaveId} />
-            <PlanView eaveId={eaveId} heightPx={240} />
+            <PlanView eaveId={eaveId} />
             <ExtenderTable eaveId={eaveId} designIndex={designIndex} />
             <BayTable eaveId={eaveId} designIndex={designIndex} />
           </div>

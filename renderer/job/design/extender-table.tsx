@@ -7,6 +7,7 @@ import { useJob } from '../job-context.ts';
 import { Caution } from '../parts/caution.tsx';
 import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
+import { Said } from '../parts/said.tsx';
 
 const pinWords = { free: 'By program', left: 'Left', right: 'Right', none: 'No extender' } as const;
 
@@ -73,8 +74,10 @@ function ExtenderCells(props: { readonly layout: EaveLayout; readonly rafterId: 
   }
   return (
     <>
-      <td>{takenWords(extender)}</td>
-      <td>{extender.mark}</td>
+      <td>
+        <Said text={takenWords(extender)} />
+      </td>
+      <td className="no-wrap">{extender.mark}</td>
       <td className="align-right">
         <Figure refText={`section/${layout.eaveId}/${rafterId}`} what={`Blank of ${extender.mark}`}>
           {formatLength(inchesOf(extender.blankSixteenths))}
@@ -130,7 +133,7 @@ function PinSelect(props: {
   const pin = pins.find((one) => one.rafterId === rafterId)?.side ?? 'free';
   return (
     <select
-      className={pin === 'free' ? 'cell-input cell-none' : 'cell-input'}
+      className={pin === 'free' ? 'cell-input cell-none pin-select' : 'cell-input pin-select'}
       aria-label={`Side of the extender at rafter ${number}`}
       value={pin}
       onChange={(event) => {

@@ -25,7 +25,7 @@ const list = 'design.extraCosts';
 
 /** Costs that no survey gives: staging, disposal, permit, a roofer. */
 export function ExtraCosts() {
-  const { editor, documents } = useJob();
+  const { editor, documents, goTo } = useJob();
   const extras = documents.design.extraCosts;
   return (
     <Panel
@@ -33,7 +33,10 @@ export function ExtraCosts() {
       actions={
         <Button
           icon={<Plus size={14} aria-hidden="true" />}
-          onPress={() => editor.change('adding a cost', addExtraCost)}
+          onPress={() => {
+            editor.change('adding a cost', addExtraCost);
+            goTo(`${list}.${extras.length}.description`);
+          }}
         >
           Add a cost
         </Button>
@@ -50,9 +53,14 @@ export function ExtraCosts() {
           <JobWords path={`${list}.${at}.description`} label="What" maxLength={200} />
           <JobChoice path={`${list}.${at}.phase`} label="Phase" choices={phaseChoices} />
           <JobChoice path={`${list}.${at}.kind`} label="Kind" choices={kinds} />
-          <JobEntry path={`${list}.${at}.quantity`} label="Quantity" />
+          <JobEntry path={`${list}.${at}.quantity`} label="Quantity" care={quantityCare(extra)} />
           <JobWords path={`${list}.${at}.unit`} label="Unit" maxLength={20} />
-          <JobEntry path={`${list}.${at}.unitCostUsd`} label="Cost for one" before="$" />
+          <JobEntry
+            path={`${list}.${at}.unitCostUsd`}
+            label="Cost for one"
+            before="$"
+            care={documents.drafts[`${list}.${at}.unitCostUsd`] === undefined ? costCare(extra) : undefined}
+          />
           <JobSwitch path={`${list}.${at}.taxable`} label="Taxable" />
           <IconButton
             label={`Remove ${extra.description}`}
@@ -63,6 +71,17 @@ export function ExtraCosts() {
       ))}
     </Panel>
   );
+}
+
+/** A quantity of nothing is no line of the estimate. */
+function quantityCare({ quantity, unit }: ExtraCost): string | undefined {
+  return Number(quantity) === 0 ? `0 ${unit} costs nothing: enter how many, or remove the line.` : undefined;
+}
+
+function costCare({ unitCostUsd }: ExtraCost): string | undefined {
+  return Number(unitCostUsd) === 0
+    ? 'At $0 this costs nothing: enter what one costs, or remove the line.'
+    : undefined;
 }
 
 function addExtraCost(documents: Documents): Documents {

@@ -11,7 +11,7 @@ const list = 'design.exclusions';
 
 /** What the quote says besides its figures: the scope in words, and what is not in the price. */
 export function Terms() {
-  const { editor, documents } = useJob();
+  const { editor, documents, goTo } = useJob();
   const { exclusions } = documents.design;
   return (
     <Panel
@@ -19,11 +19,12 @@ export function Terms() {
       actions={
         <Button
           icon={<Plus size={14} aria-hidden="true" />}
-          onPress={() =>
+          onPress={() => {
             editor.change('adding an exclusion', (now) =>
               withDraft(appendTo(now, list, 'New exclusion'), `${list}.${exclusions.length}`, ''),
-            )
-          }
+            );
+            goTo(`${list}.${exclusions.length}`);
+          }}
         >
           Add an exclusion
         </Button>

@@ -23,6 +23,8 @@ export type SaverWorld = {
   readonly fetchAgain: () => Promise<Reply<{ readonly revision: number; readonly documents: Documents }>>;
   readonly later: (act: () => void, afterMs: number) => void;
   readonly told: (state: SaveState) => void;
+  /** Another window saved the job while nothing here was unsaved: these documents stand from now on. */
+  readonly took: (documents: Documents) => void;
 };
 
 /** A saver of one job. */
@@ -34,6 +36,8 @@ export type Saver = {
   /** Saves what is on this screen over what another window saved. */
   readonly keepMine: () => void;
   readonly isSaved: () => boolean;
+  /** Some window saved some job: looks at the next pause whether this one is still as it was read. */
+  readonly heard: () => void;
   readonly stop: () => void;
 };
 
@@ -41,6 +45,8 @@ export type Saver = {
 const typingPauseMs = 100;
 /** Waits between tries while the host does not answer; the last one repeats. [ms] */
 const retryMs = [300, 1000, 3000] as const;
+/** Each save is heard of, one's own too: they are looked at once a pause. [ms] */
+const hearingPauseMs = 250;
 
 /**
  * Saves a job as it is typed: parts that changed since the last acknowledged save, one save in flight, the newest
@@ -55,6 +61,7 @@ export function startSaver(world: SaverWorld, acknowledged: Documents, revision:
   let waiting = false;
   let stopped = false;
   let conflict = false;
+  let looking = false;
   let tries = 0;
   let unanswered: readonly Documents[] = [];
   let state: SaveState = { kind: 'saved' };
@@ -136,7 +143,30 @@ export function startSaver(world: SaverWorld, acknowledged: Documents, revision:
     }
   }
 
+  const isIdle = (): boolean => newest === saved && !inFlight && !conflict && !stopped;
+
+  /** Takes what another window saved where nothing here waits to be saved; else the next save finds out. */
+  async function look(): Promise<void> {
+    looking = false;
+    if (!isIdle()) return;
+    try {
+      const there = await world.fetchAgain();
+      if (!there.ok || !isIdle() || there.value.revision <= baseRevision) return;
+      baseRevision = there.value.revision;
+      saved = there.value.documents;
+      newest = saved;
+      world.took(saved);
+    } catch {
+      // The frame says that the host is lost; the next save finds out what was saved elsewhere.
+    }
+  }
+
   return {
+    heard: () => {
+      if (looking || stopped) return;
+      looking = true;
+      world.later(() => void look(), hearingPauseMs);
+    },
     changed: (documents) => {
       newest = documents;
       if (newest === saved && !inFlight && !conflict) {

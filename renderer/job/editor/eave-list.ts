@@ -10,7 +10,7 @@ import { nextId } from './next-id.ts';
  * @param prices - price list, so that the first lumber sizes are ones that the shop buys.
  */
 export function addEave(documents: Documents, prices: readonly PriceItem[]): Documents {
-  const { survey, design } = documents;
+  const { survey } = documents;
   const index = survey.eaves.length;
   const id = nextId(
     'eave-',
@@ -24,26 +24,31 @@ export function addEave(documents: Documents, prices: readonly PriceItem[]): Doc
     heightAbovePlateIn: 0,
     rafters: [],
   });
-  const like = design.eaves.at(-1);
-  const added: Documents = {
-    ...documents,
-    survey: { ...survey, eaves: [...survey.eaves, eave] },
-    design: { ...design, eaves: [...design.eaves, like ? likeDesign(like, id) : firstDesign(id, prices)] },
-  };
-  const blanks = ['lengthIn', 'pitchRisePer12', 'heightAbovePlateIn'].map(
-    (key) => `survey.eaves.${index}.${key}`,
+  const surveyed: Documents = { ...documents, survey: { ...survey, eaves: [...survey.eaves, eave] } };
+  return ['lengthIn', 'pitchRisePer12', 'heightAbovePlateIn'].reduce<Documents>(
+    (so_far, key) => withDraft(so_far, `survey.eaves.${index}.${key}`, ''),
+    addDesign(surveyed, id, prices),
   );
-  if (like === undefined) blanks.push(`design.eaves.${design.eaves.length}.overhangIn`);
-  return blanks.reduce<Documents>((so_far, path) => withDraft(so_far, path, ''), added);
 }
 
-/** Adds the design of an eave that has none, e.g. from a job file. */
+/**
+ * Adds the design of an eave that has none: like the last one, with what is blank or half typed there, so that the number
+ * under a blank overhang is never passed on as if somebody had typed it.
+ */
 export function addDesign(documents: Documents, eaveId: string, prices: readonly PriceItem[]): Documents {
   const { design } = documents;
   const like = design.eaves.at(-1);
   const eaves = [...design.eaves, like ? likeDesign(like, eaveId) : firstDesign(eaveId, prices)];
   const added = { ...documents, design: { ...design, eaves } };
-  return like ? added : withDraft(added, `design.eaves.${design.eaves.length}.overhangIn`, '');
+  const path = `design.eaves.${design.eaves.length}`;
+  if (like === undefined) return withDraft(added, `${path}.overhangIn`, '');
+  const likePath = `design.eaves.${design.eaves.length - 1}.`;
+  return Object.entries(documents.drafts)
+    .filter(([at]) => at.startsWith(likePath))
+    .reduce<Documents>(
+      (so_far, [at, text]) => withDraft(so_far, `${path}.${at.slice(likePath.length)}`, text),
+      added,
+    );
 }
 
 /** Takes an eave out, with its design and whatever was half typed in either. */

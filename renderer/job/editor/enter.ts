@@ -20,5 +20,14 @@ export function draftProblems(documents: Documents): readonly (Problem & { reado
     const read = readEntry(path, text);
     if (!read.ok) problems.push({ ...read.problem, field: path });
   }
-  return problems.sort((a, b) => a.field.localeCompare(b.field, 'en', { numeric: true }));
+  return problems.sort(
+    (a, b) => rankOf(a.field) - rankOf(b.field) || a.field.localeCompare(b.field, 'en', { numeric: true }),
+  );
+}
+
+/** The order of the work: the job and what was measured come before what is designed. */
+const roots = ['info', 'survey', 'design', 'estimateOn'];
+
+function rankOf(path: string): number {
+  return roots.indexOf(path.split('.')[0] ?? '');
 }

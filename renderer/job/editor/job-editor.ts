@@ -1,7 +1,9 @@
-import { type Documents } from './documents.ts';
+import { type Documents, valueAt, withDraft } from './documents.ts';
 import { enter } from './enter.ts';
 import { type History, record, redo, seal, startHistory, undo } from './history.ts';
 import { type SaveState, type Saver, type SaverWorld, startSaver } from './autosave.ts';
+
+const takenWords = 'Another window saved this job; what it saved stands here now.';
 
 /** What the screens read. */
 export type EditorState = {
@@ -28,12 +30,14 @@ export type JobEditor = {
   readonly flush: () => void;
   readonly keepMine: () => void;
   readonly isSaved: () => boolean;
+  /** Another window, or this one, saved some job: looks whether it was this one. */
+  readonly heard: () => void;
   readonly stop: () => void;
 };
 
 /** Opens an editor on documents as the host holds them at a revision. */
 export function openEditor(
-  world: Omit<SaverWorld, 'told'>,
+  world: Omit<SaverWorld, 'told' | 'took'>,
   documents: Documents,
   revision: number,
 ): JobEditor {
@@ -44,7 +48,11 @@ export function openEditor(
     for (const listener of listeners) listener();
   };
   const saver: Saver = startSaver(
-    { ...world, told: (saving) => publish({ ...state, saving }) },
+    {
+      ...world,
+      told: (saving) => publish({ ...state, saving }),
+      took: (taken) => publish({ ...state, history: startHistory(taken), said: takenWords }),
+    },
     documents,
     revision,
   );
@@ -64,7 +72,7 @@ export function openEditor(
     },
   };
   const typeWith: JobEditor['typeWith'] = (what, path, edit) =>
-    move(record(state.history, edit(state.history.present), what, path));
+    move(record(state.history, typed(state.history, path, edit), what, path));
   return {
     read,
     subscribe,
@@ -77,8 +85,23 @@ export function openEditor(
     flush: saver.flush,
     keepMine: saver.keepMine,
     isSaved: saver.isSaved,
+    heard: saver.heard,
     stop: saver.stop,
   };
+}
+
+/**
+ * The documents after a keystroke. A text that does not read leaves the entry's value as it was before the typing began:
+ * on the way to 6-10-3/8 stands 6, which reads and was never meant.
+ */
+function typed(history: History, path: string, edit: (documents: Documents) => Documents): Documents {
+  const entered = edit(history.present);
+  const draft = entered.drafts[path];
+  if (draft === undefined) return entered;
+  const before =
+    history.typingAt === path ? (history.past.at(-1)?.documents ?? history.present) : history.present;
+  const isGone = draft.trim() === '' && valueAt(before, path) === undefined;
+  return withDraft(before, path, isGone ? null : draft);
 }
 
 function saidOf(verb: string, what: string | undefined): string | null {

@@ -29,7 +29,9 @@ export function readEntry(path: string, text: string): Result<unknown, Problem> 
   const trimmed = text.trim();
   if (nullable && trimmed === '') return ok(null);
   const type = kindOf(schema);
-  const typed = type === 'number' ? numberIn(trimmed) : type === 'string' ? text : trimmed;
+  // Words keep their spaces, but spaces alone are no words.
+  const words = trimmed === '' ? '' : text;
+  const typed = type === 'number' ? numberIn(trimmed) : type === 'string' ? words : trimmed;
   if (typed === undefined) return fail({ code: 'number-unreadable', typed: text, field: path });
   const read = schema.safeParse(typed);
   return read.success

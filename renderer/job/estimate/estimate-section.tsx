@@ -8,7 +8,9 @@ import { Figure } from '../parts/figure.tsx';
 import { Lacks } from '../parts/lacks.tsx';
 import { NoFigures } from '../parts/no-figures.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
+import { Said } from '../parts/said.tsx';
 import { BuildUp } from './build-up.tsx';
+import { EstimateNotes } from './estimate-notes.tsx';
 import { SavedEstimates } from './saved-estimates.tsx';
 
 /** Cost lines by phase, the build-up to the price, and the estimates that were saved. */
@@ -38,6 +40,7 @@ export function EstimateSection() {
           <SavedEstimates />
         </div>
       </div>
+      <EstimateNotes notes={estimate.notes} />
     </div>
   );
 }
@@ -99,7 +102,7 @@ function CostRow({ line, staleDays }: { readonly line: CostLine; readonly staleD
   return (
     <tr>
       <th scope="row">
-        {line.description}
+        <Said text={line.description} />
         {line.supplier === '' ? null : <span className="muted"> {line.supplier}</span>}
         {line.stalePriceOf === null ? null : (
           <span className="tag tag-care">

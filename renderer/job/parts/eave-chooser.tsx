@@ -7,13 +7,13 @@ import { useJob } from '../job-context.ts';
 
 /** The eaves of the house side by side, to choose the one in view; on Survey also to add, move and remove them. */
 export function EaveChooser(props: { readonly canChange: boolean; readonly houseLabel: string }) {
-  const { editor, documents, surroundings, eaveId, showEave } = useJob();
+  const { editor, documents, surroundings, eaveId, showEave, goTo } = useJob();
   const { eaves } = documents.survey;
   const index = eaves.findIndex((eave) => eave.id === eaveId);
   const name = eaves[index]?.name ?? '';
   const add = (): void => {
     editor.change('adding an eave', (now) => addEave(now, surroundings.prices));
-    showEave(editor.read().history.present.survey.eaves.at(-1)?.id ?? null);
+    goTo(`survey.eaves.${eaves.length}.name`);
   };
   return (
     <div className="eave-chooser">

@@ -4,6 +4,8 @@ import { problemSentence } from '../../../core/problems/sentence.ts';
 import { valueAt } from '../editor/documents.ts';
 import { readEntry } from '../editor/read-entry.ts';
 import { useJob } from '../job-context.ts';
+import { Said } from './said.tsx';
+import { useFresh } from './use-fresh.ts';
 import { useTypedText } from './use-typed-text.ts';
 
 /** An entry of the job by its dotted path: reads, keeps half-typed text, shows its problem and takes part in undo. */
@@ -14,20 +16,28 @@ export function JobEntry(props: {
   /** A blank is allowed and means this; shown greyed in the empty field. */
   readonly blankMeans?: string | undefined;
   readonly hint?: string | undefined;
+  /** What is odd about a value that reads, e.g. a cost of nothing. */
+  readonly care?: string | undefined;
   readonly after?: string | undefined;
   readonly before?: string | undefined;
 }) {
   const { path, label } = props;
   const { editor, documents, computation } = useJob();
   const draft = documents.drafts[path];
-  const entry = useTypedText(path, valueAt(documents, path), draft, (text) => editor.type(label, path, text));
-  const problem = entryProblem(path, draft, computation.problems);
+  const [isFresh, touch] = useFresh(path, documents);
+  const entry = useTypedText(path, valueAt(documents, path), draft, (text) => {
+    touch();
+    editor.type(label, path, text);
+  });
+  const problem = isFresh ? null : entryProblem(path, draft, computation.problems);
+  const care = problem === null ? props.care : undefined;
   return (
     <TextField
       className="field entry"
       value={entry.text}
       onChange={entry.type}
       onBlur={() => {
+        touch();
         entry.leave();
         editor.seal();
       }}
@@ -55,12 +65,14 @@ export function JobEntry(props: {
           </span>
         )}
       </div>
-      {props.hint === undefined ? null : (
-        <Text slot="description" className="field-hint">
-          {props.hint}
+      {care === undefined && props.hint === undefined ? null : (
+        <Text slot="description" className={care === undefined ? 'field-hint' : 'field-care'}>
+          {care ?? props.hint}
         </Text>
       )}
-      <FieldError className="field-problem">{problem === null ? '' : problemSentence(problem)}</FieldError>
+      <FieldError className="field-problem">
+        {problem === null ? '' : <Said text={problemSentence(problem)} />}
+      </FieldError>
     </TextField>
   );
 }

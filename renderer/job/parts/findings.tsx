@@ -1,30 +1,42 @@
 import type { Finding } from '../../../core/layout/layout-types.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
 import { Panel } from '../../kit/panel.tsx';
+import { useMeasuredEave } from '../compute/use-measured-eave.ts';
 import { useJob } from '../job-context.ts';
 import { Caution } from './caution.tsx';
 import { Figure } from './figure.tsx';
+import { Said } from './said.tsx';
 
 /** What the program noticed on an eave, by station, and the caution where a structural figure is among it. */
 export function Findings({ eaveId }: { readonly eaveId: string }) {
   const { computation } = useJob();
+  const measured = useMeasuredEave(eaveId);
   const result = computation.good?.result;
-  if (result === undefined) return null;
-  const findings = result.findings.filter((finding) => finding.eaveId === eaveId);
-  const rafters = result.eaves.find((eave) => eave.eaveId === eaveId)?.rafters ?? [];
+  const layout = result?.eaves.find((eave) => eave.eaveId === eaveId);
+  // Before there is a design, the readings can be questioned all the same.
+  if (layout === undefined && (measured === undefined || measured.placed.rafters.length === 0)) return null;
+  const findings =
+    layout === undefined
+      ? (measured?.findings ?? [])
+      : (result?.findings.filter((finding) => finding.eaveId === eaveId) ?? []);
+  const rafters = layout?.rafters ?? [];
   const nearest = (stationIn: number): string | undefined =>
     rafters.toSorted((a, b) => Math.abs(a.centreIn - stationIn) - Math.abs(b.centreIn - stationIn))[0]?.id;
   return (
     <Panel title={findings.length === 0 ? 'Findings: none' : `Findings: ${findings.length}`}>
       {findings.length === 0 ? (
-        <p className="muted">Nothing stands out in the readings or the design of this eave.</p>
+        <p className="muted">
+          {layout === undefined
+            ? 'Nothing stands out in the readings so far.'
+            : 'Nothing stands out in the readings or the design of this eave.'}
+        </p>
       ) : (
         <ul className="findings">
           {findings.map((finding) => (
             <li key={`${finding.topic} ${finding.stationIn ?? ''} ${finding.text}`} className="finding">
               <FindingStation finding={finding} rafterId={nearest(finding.stationIn ?? 0)} />
               <span>
-                {finding.text}
+                <Said text={finding.text} />
                 {finding.structural ? <span className="tag tag-care">Advisory</span> : null}
               </span>
             </li>

@@ -1,3 +1,4 @@
+import { CircleAlert } from 'lucide-react';
 import { Button } from '../../kit/button.tsx';
 import { SavedLine } from '../../kit/saved-line.tsx';
 import type { SaveState } from '../editor/autosave.ts';
@@ -32,7 +33,10 @@ export function JobSaved(props: { readonly saving: SaveState; readonly openAgain
     case 'changed-elsewhere':
       return (
         <>
-          <SavedLine state={{ kind: 'problem', problem: { code: 'changed-elsewhere', what: 'job' } }} />
+          <p className="saved-line saved-problem" role="status">
+            <CircleAlert size={14} aria-hidden="true" /> Not saved. The job was changed in another window.
+            Take the other version to go on from there, or keep this one to save it over the other.
+          </p>
           <Button tone="quiet" onPress={props.openAgain}>
             Take the other version
           </Button>

@@ -1,30 +1,54 @@
 import { useMemo } from 'react';
-import { drawPlan } from '../../../core/drawings/draw-plan.ts';
-import { dressedSection } from '../../../core/lumber/dressed-sizes.ts';
 import { DrawingView } from '../../drawings/drawing-view.tsx';
+import { useMeasuredEave } from '../compute/use-measured-eave.ts';
 import { useJob } from '../job-context.ts';
 import { OldMark } from './old-mark.tsx';
+import { useWindowHeight } from './use-window-height.ts';
+import { designedPlan, measuredPlan } from './plan-drawing.ts';
 
-/** The plan of an eave, live while the figures can be worked out. */
-export function PlanView(props: { readonly eaveId: string; readonly heightPx: number }) {
-  const { computation, walkBack } = useJob();
-  const { good } = computation;
-  const drawing = useMemo(() => {
-    const layout = good?.result.eaves.find((eave) => eave.eaveId === props.eaveId);
-    if (good === null || layout === undefined) return null;
-    const survey = good.input.survey.eaves.find((eave) => eave.id === props.eaveId);
-    const design = good.input.design.eaves.find((eave) => eave.eaveId === props.eaveId);
-    const thickness = (section: string | undefined) => dressedSection(section ?? '')?.thicknessIn;
-    return drawPlan(layout, {
-      plateWidthIn: survey?.plateWidthIn ?? 3.5,
-      fasciaThicknessIn: thickness(design?.fascia.stock.section) ?? 1.5,
-      blockThicknessIn: thickness(design?.blocks.stock.section) ?? 1.5,
-    });
-  }, [good, props.eaveId]);
+/** A long eave takes a strip of the window, up to about a third of it, and leaves the rest to the entries. [px] */
+function planHeight(windowPx: number): number {
+  return Math.round(Math.min(440, Math.max(240, windowPx * 0.34)));
+}
+
+/**
+ * The plan of an eave: with its new work while the figures follow from what is typed, else the old framing as soon as it
+ * is measured. Figures from before stay where the readings did not change since.
+ */
+export function PlanView({ eaveId }: { readonly eaveId: string }) {
+  const { documents, computation, walkBack } = useJob();
+  const { good, current } = computation;
+  const measured = useMeasuredEave(eaveId);
+  const heightPx = planHeight(useWindowHeight());
+  const index = documents.survey.eaves.findIndex((eave) => eave.id === eaveId);
+  const eave = documents.survey.eaves[index];
+  const designed = useMemo(() => (good === null ? null : designedPlan(good, eaveId)), [good, eaveId]);
+  const asMeasured = useMemo(
+    () => (eave === undefined || measured === undefined ? null : measuredPlan(eave, index, measured)),
+    [eave, index, measured],
+  );
+  const wasMeasured = good?.input.survey.eaves.find((one) => one.id === eaveId);
+  const isMeasuredAnew = !current && wasMeasured !== eave && measured?.problem === null;
+  const drawing = designed === null || isMeasuredAnew ? (asMeasured ?? designed) : designed;
   if (drawing === null) {
     return (
-      <p className="drawing-none">The plan is drawn here as soon as the eave and a rafter are measured.</p>
+      <p className="drawing-none">The plan is drawn here as soon as the wall and a rafter are measured.</p>
     );
   }
-  return <DrawingView drawing={drawing} heightPx={props.heightPx} onRef={walkBack} beside={<OldMark />} />;
+  return (
+    <DrawingView
+      drawing={drawing}
+      heightPx={heightPx}
+      onRef={walkBack}
+      beside={
+        drawing === designed ? (
+          <OldMark />
+        ) : (
+          <span className="muted">
+            The old framing as measured; the new work is drawn once it is designed.
+          </span>
+        )
+      }
+    />
+  );
 }

@@ -1,35 +1,37 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback } from 'react';
 import { useLocation } from 'wouter';
+import type { PriceItem } from '../../../core/pricing/price-list.ts';
 import type { Documents } from '../editor/documents.ts';
+import { focusEntry } from './focus-entry.ts';
+import { screenOfField } from './shop-places.ts';
 
 /**
- * Gives a function that shows where an entry is typed and puts the cursor there.
+ * Gives a function that shows where an entry is typed and puts the cursor there, on the shop's screens too.
+ * @param read - gives the documents as they stand when it is called.
  * @param showEave - brings an eave in view on Survey and Design; null for the job and house.
  */
 export function useGoTo(options: {
   readonly jobId: string;
-  readonly documents: Documents;
+  readonly read: () => Documents;
+  readonly prices: readonly PriceItem[];
   readonly showEave: (eaveId: string | null) => void;
 }): (path: string) => void {
-  const { jobId, documents, showEave } = options;
+  const { jobId, read, prices, showEave } = options;
   const [, navigate] = useLocation();
-  const [wanted, setWanted] = useState<string | null>(null);
-  useEffect(() => {
-    if (wanted === null) return undefined;
-    const frame = window.requestAnimationFrame(() => {
-      focusEntry(wanted);
-      setWanted(null);
-    });
-    return () => window.cancelAnimationFrame(frame);
-  }, [wanted]);
   return useCallback(
     (path) => {
-      const { section, eaveId } = whereIs(path, documents);
+      const screen = screenOfField(path, prices);
+      if (screen !== undefined) {
+        navigate(screen);
+        focusEntry(path.slice(path.indexOf('.') + 1));
+        return;
+      }
+      const { section, eaveId } = whereIs(path, read());
       showEave(eaveId);
       navigate(`/jobs/${jobId}/${section}`);
-      setWanted(path);
+      focusEntry(path);
     },
-    [jobId, documents, showEave, navigate],
+    [jobId, read, prices, showEave, navigate],
   );
 }
 
@@ -49,16 +51,4 @@ export function whereIs(
       eaveId: list === 'eaves' ? (documents.design.eaves[at]?.eaveId ?? null) : null,
     };
   return { section: root === 'estimateOn' ? 'estimate' : 'survey', eaveId: null };
-}
-
-/** Puts the cursor in the entry at a path, or in the nearest thing that holds it. */
-function focusEntry(path: string): void {
-  for (let at = path; at !== ''; at = at.slice(0, Math.max(0, at.lastIndexOf('.')))) {
-    const entry = document.querySelector<HTMLElement>(`[data-path="${CSS.escape(at)}"]`);
-    if (entry === null) continue;
-    entry.scrollIntoView({ block: 'center' });
-    entry.focus();
-    if (entry instanceof HTMLInputElement) entry.select();
-    return;
-  }
 }

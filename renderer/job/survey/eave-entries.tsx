@@ -54,7 +54,7 @@ function Obstructions(props: {
   readonly obstructions: readonly ObstructionSurvey[];
 }) {
   const { index, obstructions } = props;
-  const { editor } = useJob();
+  const { editor, goTo } = useJob();
   const list = `survey.eaves.${index}.obstructions`;
   return (
     <div className="sub-list">
@@ -63,7 +63,10 @@ function Obstructions(props: {
         <Button
           tone="quiet"
           icon={<Plus size={14} aria-hidden="true" />}
-          onPress={() => editor.change('adding a thing in the way', (now) => addObstruction(now, index))}
+          onPress={() => {
+            editor.change('adding a thing in the way', (now) => addObstruction(now, index));
+            goTo(`${list}.${obstructions.length}.label`);
+          }}
         >
           Add
         </Button>

@@ -16,7 +16,7 @@ const accessChoices = [
 
 /** Whose job it is, where, and what holds for the whole house. */
 export function HouseEntries() {
-  const { editor, documents, surroundings, showEave } = useJob();
+  const { editor, documents, surroundings, goTo } = useJob();
   return (
     <div className="house">
       {documents.survey.eaves.length > 0 ? null : (
@@ -29,10 +29,11 @@ export function HouseEntries() {
           <div className="empty-actions">
             <Button
               tone="main"
+              data-path="survey.eaves"
               icon={<Plus size={14} aria-hidden="true" />}
               onPress={() => {
                 editor.change('adding an eave', (now) => addEave(now, surroundings.prices));
-                showEave(editor.read().history.present.survey.eaves.at(-1)?.id ?? null);
+                goTo('survey.eaves.0.name');
               }}
             >
               Add the first eave

@@ -3,10 +3,11 @@ import { type ClipboardEvent, type KeyboardEvent, useMemo, useState } from 'reac
 import type { Problem } from '../../../core/problems/problem.ts';
 import { Button } from '../../kit/button.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { isUnfilled } from '../editor/unfilled.ts';
 import { insertRafter, nextRafterId, pasteReadings, removeRafter } from '../editor/rafter-list.ts';
+import { useMeasuredEave } from '../compute/use-measured-eave.ts';
 import { useJob } from '../job-context.ts';
 import { JobChoice } from '../parts/choice.tsx';
-import { OldMark } from '../parts/old-mark.tsx';
 import { gridColumns, readingTitle } from './grid-columns.ts';
 import { moveInGrid } from './grid-keys.ts';
 import { RafterRow, type RowDrafts } from './rafter-row.tsx';
@@ -25,16 +26,21 @@ const readingToChoices = [
 
 /** The rafters of an eave as a grid: typed down the column as the tape is read. */
 export function RafterGrid({ index }: { readonly index: number }) {
-  const { editor, documents, computation } = useJob();
+  const { editor, documents, computation, goTo } = useJob();
   const [rowInHand, setRowInHand] = useState(0);
   const eave = documents.survey.eaves[index];
   const list = `survey.eaves.${index}.rafters`;
   const drafts = useMemo(() => draftsByRow(documents.drafts, list), [documents.drafts, list]);
   const problems = useMemo(() => problemsByRow(computation.problems, list), [computation.problems, list]);
-  const placed = useMemo(() => {
-    const layout = computation.good?.result.eaves.find((one) => one.eaveId === eave?.id);
-    return new Map(layout?.rafters.map((rafter) => [rafter.id, rafter.centreIn]));
-  }, [computation.good, eave?.id]);
+  const measured = useMeasuredEave(eave?.id ?? '');
+  const placed = useMemo(
+    () => new Map(measured?.placed.rafters.map((rafter) => [rafter.id, rafter.centreIn])),
+    [measured],
+  );
+  const unfilled = gridColumns
+    .map(({ key }) => key)
+    .filter((key) => isUnfilled(documents, `survey.eaves.${index}.${key}`))
+    .join(' ');
   if (eave === undefined) return null;
   const { rafters } = eave;
   const inHand = Math.min(rowInHand, rafters.length - 1);
@@ -58,14 +64,14 @@ export function RafterGrid({ index }: { readonly index: number }) {
       look="flush"
       actions={
         <>
-          <OldMark />
           <Button
             tone="quiet"
             icon={<ListPlus size={15} aria-hidden="true" />}
             isDisabled={rafters.length === 0}
-            onPress={() =>
-              editor.change(`a row above rafter ${inHand + 1}`, (now) => insertRafter(now, index, inHand))
-            }
+            onPress={() => {
+              editor.change(`a row above rafter ${inHand + 1}`, (now) => insertRafter(now, index, inHand));
+              goTo(`${list}.${inHand}.readingIn`);
+            }}
           >
             {`Row above ${Math.max(1, inHand + 1)}`}
           </Button>
@@ -133,6 +139,7 @@ export function RafterGrid({ index }: { readonly index: number }) {
                   row={row}
                   rafter={rafter}
                   drafts={drafts.get(row)}
+                  unfilled={unfilled}
                   problems={problems.get(row)}
                   centreIn={rafter === null ? undefined : centreIn}
                   spacingIn={

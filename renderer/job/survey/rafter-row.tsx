@@ -7,6 +7,7 @@ import { withValueAt } from '../editor/documents.ts';
 import type { JobEditor } from '../editor/job-editor.ts';
 import { enterNextReading } from '../editor/rafter-list.ts';
 import { entryProblem } from '../parts/entry.tsx';
+import { Said } from '../parts/said.tsx';
 import { useTypedText } from '../parts/use-typed-text.ts';
 import { gridColumns, joistWords } from './grid-columns.ts';
 
@@ -20,6 +21,8 @@ type RowProps = {
   readonly row: number;
   readonly rafter: RafterSurvey | null;
   readonly drafts: RowDrafts | undefined;
+  /** Keys of the eave's own values that nobody has typed yet: nothing stands grey for them. */
+  readonly unfilled: string;
   readonly problems: readonly Problem[] | undefined;
   /** Worked out from the readings; undefined while there are no figures. [in] */
   readonly centreIn: number | undefined;
@@ -31,8 +34,12 @@ type RowProps = {
 export const RafterRow = memo(function RafterRow(props: RowProps) {
   const { eave, eaveIndex, row, rafter, drafts, editor } = props;
   const [focused, setFocused] = useState<string | null>(null);
+  const [isTouched, setTouched] = useState(false);
   const base = `survey.eaves.${eaveIndex}.rafters.${row}`;
+  // A row that was just put in asks for nothing in red before it was typed in or left.
+  const isFresh = !isTouched && rafter?.readingIn === 0 && drafts?.['readingIn']?.trim() === '';
   const problems = [...keysOf(drafts), ...pathsOf(props.problems)]
+    .filter((key) => !(isFresh && key === 'readingIn'))
     .map((key) => ({ key, problem: entryProblem(`${base}.${key}`, drafts?.[key], props.problems ?? []) }))
     .filter(
       (one, index, all) => one.problem !== null && all.findIndex(({ key }) => key === one.key) === index,
@@ -47,8 +54,12 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
       draft={drafts?.[key]}
       blankMeans={blankMeans}
       problem={problems.find((one) => one.key === key)?.problem ?? null}
-      onFocused={(isFocused) => setFocused(isFocused ? key : null)}
+      onFocused={(isFocused) => {
+        setFocused(isFocused ? key : null);
+        if (!isFocused) setTouched(true);
+      }}
       onText={(text) => {
+        setTouched(true);
         const what = `${title.toLowerCase()} of rafter ${row + 1}`;
         if (rafter === null) {
           editor.typeWith(what, `${base}.${key}`, (now) => enterNextReading(now, eaveIndex, text));
@@ -77,7 +88,12 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
             <JoistCell key={column.key} {...{ rafter, row, base, editor }} column={index + 1} />
           ) : (
             <Fragment key={column.key}>
-              {cell(column.key, index + 1, column.title, column.blankMeans(eave, rafter))}
+              {cell(
+                column.key,
+                index + 1,
+                column.title,
+                props.unfilled.split(' ').includes(column.key) ? undefined : column.blankMeans(eave, rafter),
+              )}
             </Fragment>
           ),
         )}
@@ -87,7 +103,11 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
           <td />
           <td colSpan={gridColumns.length + 3}>
             {away.map((one) =>
-              one.problem === null ? null : <p key={one.key}>{problemSentence(one.problem)}</p>,
+              one.problem === null ? null : (
+                <p key={one.key}>
+                  <Said text={problemSentence(one.problem)} />
+                </p>
+              ),
             )}
           </td>
         </tr>
@@ -137,7 +157,7 @@ function Cell(props: {
       />
       {problem === null ? null : (
         <span id={id} className="cell-problem">
-          {problemSentence(problem)}
+          <Said text={problemSentence(problem)} />
         </span>
       )}
     </td>

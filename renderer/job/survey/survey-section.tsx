@@ -7,11 +7,6 @@ import { EaveEntries } from './eave-entries.tsx';
 import { HouseEntries } from './house-entries.tsx';
 import { RafterGrid } from './rafter-grid.tsx';
 
-/** The plan takes a strip of the window and leaves the rest to the readings. [px] */
-function planHeight(): number {
-  return Math.round(Math.min(400, Math.max(230, window.innerHeight * 0.31)));
-}
-
 /** The survey: the house, and each eave as it was measured, with its plan drawn as one types. */
 export function SurveySection() {
   const { documents, eaveId } = useJob();
@@ -25,7 +20,7 @@ export function SurveySection() {
       ) : (
         <div key={eave.id} className="survey">
           <div className="survey-plan">
-            <PlanView eaveId={eave.id} heightPx={planHeight()} />
+            <PlanView eaveId={eave.id} />
           </div>
           <div className="survey-side">
             <EaveEntries index={index} />

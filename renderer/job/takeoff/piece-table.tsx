@@ -3,6 +3,7 @@ import { formatLength } from '../../../core/units/format-length.ts';
 import { inchesOf } from '../../../core/units/sixteenths.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { Figure } from '../parts/figure.tsx';
+import { Said } from '../parts/said.tsx';
 
 const uses = { extender: 'Extender', block: 'Block', fascia: 'Fascia' } as const;
 
@@ -19,7 +20,7 @@ const columns: readonly TableColumn<Piece>[] = [
     id: 'stock',
     title: 'Lumber',
     sortBy: (piece) => piece.stock.section,
-    cell: (piece) => `${piece.stock.section} ${piece.stock.grade}`.trim(),
+    cell: (piece) => <span className="no-wrap">{`${piece.stock.section} ${piece.stock.grade}`.trim()}</span>,
   },
   {
     id: 'length',
@@ -35,7 +36,7 @@ const columns: readonly TableColumn<Piece>[] = [
     sortBy: (piece) => piece.stationIn,
     cell: (piece) => <span className="no-wrap">{formatLength(piece.stationIn)}</span>,
   },
-  { id: 'cuts', title: 'Cuts', cell: (piece) => piece.cuts },
+  { id: 'cuts', title: 'Cuts', cell: (piece) => <Said text={piece.cuts} /> },
 ];
 
 /** Every piece that is cut, with where it goes and its cuts. */

@@ -7,6 +7,7 @@ import { Figure } from '../parts/figure.tsx';
 import { Lacks } from '../parts/lacks.tsx';
 import { NoFigures } from '../parts/no-figures.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
+import { Said } from '../parts/said.tsx';
 import { PieceTable } from './piece-table.tsx';
 
 /** Everything that the job needs, by phase, before it is priced; and every piece that is cut. */
@@ -76,16 +77,20 @@ function TakeoffTable({ takeoff }: { readonly takeoff: Takeoff }) {
 function LineRow({ line }: { readonly line: TakeoffLine }) {
   return (
     <tr>
-      <th scope="row">{line.description}</th>
+      <th scope="row">
+        <Said text={line.description} />
+      </th>
       <td className="align-right">
         <Figure refText={`line/${line.id}`} what={line.description}>
           {line.quantity}
         </Figure>
       </td>
       <td>{line.unit}</td>
-      <td>{line.where}</td>
+      <td>
+        <Said text={line.where} />
+      </td>
       <td className="muted">
-        {line.clientWording}
+        <Said text={line.clientWording} />
         {line.taxable ? ' (taxable)' : ''}
       </td>
     </tr>

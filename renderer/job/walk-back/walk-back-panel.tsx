@@ -7,6 +7,7 @@ import { IconButton } from '../../kit/icon-button.tsx';
 import { CheckReckoning } from '../checks/check-reckoning.tsx';
 import { useChecks } from '../checks/use-checks.ts';
 import { useJob } from '../job-context.ts';
+import { Said } from '../parts/said.tsx';
 import { placeOfRef } from './place-of-ref.ts';
 
 /**
@@ -91,8 +92,12 @@ function WalkStep(props: {
   if (check !== undefined) return <CheckReckoning check={check} onStep={props.onStep} />;
   return (
     <>
-      <p className="walk-value">{step.value}</p>
-      <p>{step.how}</p>
+      <p className="walk-value">
+        <Said text={step.value} />
+      </p>
+      <p>
+        <Said text={step.how} />
+      </p>
       {step.parts.length === 0 ? null : (
         <table className="table walk-parts">
           <caption className="visually-hidden">What {step.title} was made of</caption>

@@ -4,7 +4,7 @@ import { EmptyState } from '../../kit/empty-state.tsx';
 /** What stands in the list of jobs while it has none to show, for each reason. */
 export function JobsEmpty(props: {
   readonly search: string;
-  readonly isArchive: boolean;
+  readonly showsArchived: boolean;
   readonly onNew: () => void;
   readonly onOpenSample: () => void;
   readonly onEmptySearch: () => void;
@@ -15,14 +15,7 @@ export function JobsEmpty(props: {
         title={`No job has "${props.search}" in its name, customer or address.`}
         actions={<Button onPress={props.onEmptySearch}>Show all again</Button>}
       >
-        Try fewer letters{props.isArchive ? '.' : ', or look among the archived jobs.'}
-      </EmptyState>
-    );
-  }
-  if (props.isArchive) {
-    return (
-      <EmptyState title="No job is archived.">
-        A job that is finished or lost can be archived from its row, and brought back at any time.
+        Try fewer letters{props.showsArchived ? '.' : ', or show archived jobs too.'}
       </EmptyState>
     );
   }

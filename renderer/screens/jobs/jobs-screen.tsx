@@ -3,7 +3,7 @@ import { useDeferredValue, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useCommand } from '../../commands/command-handlers.ts';
 import { attempt } from '../../host/attempt.ts';
-import { useAnswer } from '../../host/queries.ts';
+import { tell, useAnswer } from '../../host/queries.ts';
 import { Answer } from '../../kit/answer.tsx';
 import { Button } from '../../kit/button.tsx';
 import { FileButton } from '../../kit/file-button.tsx';
@@ -12,6 +12,7 @@ import { Panel } from '../../kit/panel.tsx';
 import { Screen } from '../../kit/screen.tsx';
 import { SearchField } from '../../kit/search-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
+import { ImportFault, type RefusedFile } from './import-fault.tsx';
 import { JobsEmpty } from './jobs-empty.tsx';
 import { JobsTable } from './jobs-table.tsx';
 import { NameJobDialog, type NameJob } from './name-job-dialog.tsx';
@@ -23,13 +24,23 @@ export function JobsScreen() {
   const [showsArchived, setShowsArchived] = useState(false);
   const [naming, setNaming] = useState<NameJob | null>(null);
   const wanted = useDeferredValue(search.trim());
-  const jobs = useAnswer('jobs.list', { search: wanted, archived: showsArchived });
+  const [refused, setRefused] = useState<RefusedFile | null>(null);
+  const jobs = useAnswer('jobs.list', { search: wanted, archived: false });
+  const archived = useAnswer('jobs.list', { search: wanted, archived: true }, showsArchived);
 
   const open = (made: { readonly id: string } | undefined): void => {
     if (made !== undefined) goTo(`/jobs/${made.id}`);
   };
   const openSample = async (): Promise<void> => open(await attempt('jobs.openSample', {}));
-  const importJob = async (text: string): Promise<void> => open(await attempt('jobs.import', { text }));
+  const importJob = async (text: string, fileName: string): Promise<void> => {
+    try {
+      const reply = await tell('jobs.import', { text });
+      setRefused(reply.ok ? null : { fileName, problem: reply.problem });
+      if (reply.ok) open(reply.value);
+    } catch {
+      setRefused({ fileName, problem: 'lost' });
+    }
+  };
   useCommand('job.new', () => setNaming({ kind: 'new' }));
   useCommand('job.open-sample', () => void openSample());
   useCommand('edit.search', focusSearch);
@@ -42,7 +53,7 @@ export function JobsScreen() {
           <FileButton
             endings={['.json', 'application/json']}
             icon={<FolderInput size={16} aria-hidden="true" />}
-            onText={(text) => void importJob(text)}
+            onText={(text, name) => void importJob(text, name)}
           >
             Import job file
           </FileButton>
@@ -56,6 +67,7 @@ export function JobsScreen() {
         </>
       }
     >
+      {refused === null ? null : <ImportFault refused={refused} onClose={() => setRefused(null)} />}
       <div className="filters">
         <SearchField label="Search name, customer or address" value={search} onChange={setSearch} />
         <Switch isSelected={showsArchived} onChange={setShowsArchived}>
@@ -63,21 +75,24 @@ export function JobsScreen() {
         </Switch>
       </div>
       <Answer query={jobs}>
-        {(rows) => (
-          <Panel title={showsArchived ? 'Archived jobs' : 'Open jobs'} look="flush">
-            {rows.length > 0 ? (
-              <JobsTable jobs={rows} onCopy={(job) => setNaming({ kind: 'copy', job })} />
-            ) : (
-              <JobsEmpty
-                search={wanted}
-                isArchive={showsArchived}
-                onNew={() => setNaming({ kind: 'new' })}
-                onOpenSample={() => void openSample()}
-                onEmptySearch={() => setSearch('')}
-              />
-            )}
-          </Panel>
-        )}
+        {(openJobs) => {
+          const rows = showsArchived ? [...openJobs, ...(archived.data ?? [])] : openJobs;
+          return (
+            <Panel title={showsArchived ? 'Open and archived jobs' : 'Open jobs'} look="flush">
+              {rows.length > 0 ? (
+                <JobsTable jobs={rows} onCopy={(job) => setNaming({ kind: 'copy', job })} />
+              ) : (
+                <JobsEmpty
+                  search={wanted}
+                  showsArchived={showsArchived}
+                  onNew={() => setNaming({ kind: 'new' })}
+                  onOpenSample={() => void openSample()}
+                  onEmptySearch={() => setSearch('')}
+                />
+              )}
+            </Panel>
+          );
+        }}
       </Answer>
       {naming === null ? null : (
         <NameJobDialog naming={naming} onClose={() => setNaming(null)} onMade={(id) => goTo(`/jobs/${id}`)} />

@@ -5,6 +5,7 @@ import { formatUsd, type Usd } from '../../../core/units/money.ts';
 import { attempt } from '../../host/attempt.ts';
 import { saveTextFile } from '../../host/save-file.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
+import { focusAfterRow } from '../../kit/focus-after-row.ts';
 import { Menu } from '../../kit/menu.tsx';
 import { notify } from '../../kit/notices.tsx';
 
@@ -16,7 +17,13 @@ export function JobsTable(props: {
   readonly onCopy: (job: JobSummary) => void;
 }) {
   return (
-    <DataTable label="Jobs" columns={columnsFor(props.onCopy)} rows={props.jobs} rowKey={(job) => job.id} />
+    <DataTable
+      label="Jobs"
+      columns={columnsFor(props.onCopy)}
+      rows={props.jobs}
+      rowKey={(job) => job.id}
+      rowState={(job) => (job.archived ? 'faded' : undefined)}
+    />
   );
 }
 
@@ -28,9 +35,12 @@ function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<Job
       isRowHeader: true,
       sortBy: (job) => job.name,
       cell: (job) => (
-        <Link href={`/jobs/${job.id}`} className="row-link">
-          {job.name}
-        </Link>
+        <>
+          <Link href={`/jobs/${job.id}`} className="row-link">
+            {job.name}
+          </Link>
+          {job.archived ? <span className="tag">archived</span> : null}
+        </>
       ),
     },
     { id: 'customer', title: 'Customer', sortBy: (job) => job.customerName, cell: (job) => job.customerName },
@@ -44,7 +54,14 @@ function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<Job
         job.lastEstimateUsd === null ? (
           <span className="muted">none yet</span>
         ) : (
-          formatUsd(job.lastEstimateUsd as Usd)
+          <>
+            {job.lastEstimateLacks === 0 ? null : (
+              <>
+                <span className="tag tag-care">{job.lastEstimateLacks} missing</span>{' '}
+              </>
+            )}
+            {formatUsd(job.lastEstimateUsd as Usd)}
+          </>
         ),
     },
     {
@@ -85,7 +102,9 @@ function JobMenu({ job, onCopy }: { readonly job: JobSummary; readonly onCopy: (
 }
 
 async function archive(job: JobSummary, archived: boolean): Promise<void> {
+  const moveFocus = focusAfterRow(job.id);
   if ((await attempt('jobs.archive', { id: job.id, archived })) === undefined) return;
+  moveFocus();
   if (archived) notify(`${job.name} is archived. "Show archived jobs" finds it again.`);
   else notify(`${job.name} is back among the open jobs.`);
 }

@@ -50,10 +50,10 @@ export function NameJobDialog(props: {
       onClose={onClose}
       actions={
         <>
-          <Button onPress={onClose}>Cancel</Button>
           <Button tone="main" onPress={() => void make()}>
             {naming.kind === 'copy' ? 'Make the copy' : 'Start the job'}
           </Button>
+          <Button onPress={onClose}>Cancel</Button>
         </>
       }
     >

@@ -4,7 +4,8 @@ import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { ItemSizes } from './item-sizes.tsx';
-import { changePriceItem, type PriceItemEntries } from './price-item-store.ts';
+import type { PriceItemEntries } from './price-item-edits.ts';
+import { changePriceItem } from './price-item-store.ts';
 import { categoryChoices, unitChoices } from './price-words.ts';
 
 /** What an item is: saved as it is typed. Which sizes are asked for follows from the kind. */

@@ -1,4 +1,5 @@
 import { X } from 'lucide-react';
+import { useEffect, useRef } from 'react';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
@@ -13,14 +14,22 @@ export function ItemPanel(props: {
   readonly item: PriceItem;
   readonly today: string;
   readonly staleDays: number;
+  /** For an item that was just made: the keyboard goes on in its panel. */
+  readonly takesFocus: boolean;
   readonly onClose: () => void;
 }) {
   const { item, today, staleDays, onClose } = props;
   const { entries, saveState } = usePriceItem(item);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const { takesFocus } = props;
+  useEffect(() => {
+    if (takesFocus) heading.current?.focus();
+  }, [takesFocus]);
   return (
     <aside className="price-item" aria-label={`Item ${item.description}`}>
       <Panel
         title={entries.description}
+        headingRef={heading}
         actions={
           <>
             <SavedLine state={saveState} />

@@ -6,7 +6,7 @@ import { NumberField } from '../../fields/number-field.tsx';
 import type { KeptDrafts } from '../../host/kept-drafts.ts';
 import { SelectField, type Choice } from '../../kit/select-field.tsx';
 import { TextField } from '../../kit/text-field.tsx';
-import type { PriceItemEntries } from './price-item-store.ts';
+import type { PriceItemEntries } from './price-item-edits.ts';
 
 type SizesProps = {
   readonly entries: PriceItemEntries;

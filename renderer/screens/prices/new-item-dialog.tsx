@@ -36,10 +36,10 @@ export function NewItemDialog(props: {
       onClose={onClose}
       actions={
         <>
-          <Button onPress={onClose}>Cancel</Button>
           <Button tone="main" onPress={() => void make()}>
             Add the item
           </Button>
+          <Button onPress={onClose}>Cancel</Button>
         </>
       }
     >

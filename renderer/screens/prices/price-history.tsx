@@ -1,12 +1,17 @@
 import { Decimal } from 'decimal.js';
+import { Trash2 } from 'lucide-react';
+import { useMemo, useState } from 'react';
 import type { PriceItem, PriceObservation } from '../../../core/pricing/price-list.ts';
 import { priceOn } from '../../../core/pricing/price-on.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
+import { IconButton } from '../../kit/icon-button.tsx';
 import { priceText } from './price-text.ts';
 import { labelOf, sourceChoices } from './price-words.ts';
+import { TakeBackPrice } from './take-back-price.tsx';
 
-type HistoryRow = PriceObservation & {
+type HistoryRow = {
   readonly key: string;
+  readonly price: PriceObservation;
   /** Against the price before it, e.g. `+3.2 %`. */
   readonly change: string;
   readonly isUsed: boolean;
@@ -18,35 +23,56 @@ export function PriceHistory(props: {
   readonly today: string;
   readonly staleDays: number;
 }) {
-  const rows = historyOf(props.item, props.today, props.staleDays);
+  const { item } = props;
+  const [wrong, setWrong] = useState<HistoryRow | null>(null);
+  const columns = useMemo(() => columnsFor(setWrong), []);
+  const rows = historyOf(item, props.today, props.staleDays);
   if (rows.length === 0) {
     return <p className="panel-body">No price yet. An estimate that needs this item names it as lacking.</p>;
   }
   return (
-    <DataTable
-      label={`Prices of ${props.item.description}`}
-      columns={columns}
-      rows={rows}
-      rowKey={(row) => row.key}
-    />
+    <>
+      <DataTable
+        label={`Prices of ${item.description}`}
+        columns={columns}
+        rows={rows}
+        rowKey={(row) => row.key}
+      />
+      {wrong === null ? null : (
+        <TakeBackPrice item={item} price={wrong.price} rowKey={wrong.key} onClose={() => setWrong(null)} />
+      )}
+    </>
   );
 }
 
-const columns: readonly TableColumn<HistoryRow>[] = [
+const columnsFor = (onTakeBack: (row: HistoryRow) => void): readonly TableColumn<HistoryRow>[] => [
   {
     id: 'observed',
     title: 'Observed on',
     isRowHeader: true,
     cell: (row) => (
       <span className="no-wrap">
-        {row.observedOn} {row.isUsed ? <span className="tag">used today</span> : null}
+        {row.price.observedOn} {row.isUsed ? <span className="tag">used today</span> : null}
       </span>
     ),
   },
-  { id: 'price', title: 'Price', align: 'right', cell: (row) => `$${priceText(row.priceUsd)}` },
+  { id: 'price', title: 'Price', align: 'right', cell: (row) => `$${priceText(row.price.priceUsd)}` },
   { id: 'change', title: 'Change', align: 'right', cell: (row) => row.change },
-  { id: 'source', title: 'From', cell: (row) => labelOf(sourceChoices, row.source) },
-  { id: 'until', title: 'Valid until', cell: (row) => row.validUntil ?? '' },
+  { id: 'source', title: 'From', cell: (row) => labelOf(sourceChoices, row.price.source) },
+  { id: 'until', title: 'Valid until', cell: (row) => row.price.validUntil ?? '' },
+  {
+    id: 'take-back',
+    title: 'Take the price back',
+    titleHidden: true,
+    align: 'right',
+    cell: (row) => (
+      <IconButton
+        label={`Take back $${priceText(row.price.priceUsd)} of ${row.price.observedOn}`}
+        icon={<Trash2 size={16} aria-hidden="true" />}
+        onPress={() => onTakeBack(row)}
+      />
+    ),
+  },
 ];
 
 /**
@@ -62,8 +88,8 @@ export function historyOf(item: PriceItem, today: string, staleDays: number): re
     .sort((a, b) => a.price.observedOn.localeCompare(b.price.observedOn) || a.index - b.index);
   return oldestFirst
     .map(({ price, index }, place) => ({
-      ...price,
-      key: String(index),
+      price,
+      key: `price ${index}`,
       change: changeBetween(oldestFirst[place - 1]?.price.priceUsd, price.priceUsd),
       isUsed: used.ok && used.value.observation === price,
     }))

@@ -1,7 +1,9 @@
 import { FileDown, FileUp, Plus } from 'lucide-react';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import type { CommandOutput } from '../../../core/contract/contract.ts';
 import { problemSentence } from '../../../core/problems/sentence.ts';
+import { readDay } from '../../../core/units/written-date.ts';
 import { useCommand } from '../../commands/command-handlers.ts';
 import { attempt } from '../../host/attempt.ts';
 import { tell, useAnswer } from '../../host/queries.ts';
@@ -15,6 +17,7 @@ import { notify } from '../../kit/notices.tsx';
 import { Screen } from '../../kit/screen.tsx';
 import { ItemPanel } from './item-panel.tsx';
 import { NewItemDialog } from './new-item-dialog.tsx';
+import { useSettledPriceItems } from './price-item-store.ts';
 import { PriceListPanel } from './price-list-panel.tsx';
 
 /** What things cost: every item with its newest price, and beside it the chosen item with all of its prices. */
@@ -24,14 +27,16 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
   const info = useAnswer('app.info', {});
   const settings = useAnswer('settings.get', {});
   const [isAdding, setAdding] = useState(false);
+  const [madeId, setMadeId] = useState<string | null>(null);
   const [fileProblem, setFileProblem] = useState<string | null>(null);
   useCommand('edit.search', focusSearch);
+  useSettledPriceItems(list.data, list.isFetching);
 
   const importFile = async (text: string, fileName: string): Promise<void> => {
     try {
       const reply = await tell('prices.importCsv', { text });
       setFileProblem(reply.ok ? null : `${fileName}: ${problemSentence(reply.problem)}`);
-      if (reply.ok) notify(`${reply.value.items} items with ${reply.value.prices} prices came in.`);
+      if (reply.ok) notify(importWords(reply.value));
     } catch {
       setFileProblem('Eavewright does not answer, so nothing was imported. Try again once it does.');
     }
@@ -86,6 +91,7 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
                 item={chosen}
                 today={today}
                 staleDays={staleDays}
+                takesFocus={chosen.id === madeId}
                 onClose={() => goTo('/prices')}
               />
             )}
@@ -96,11 +102,25 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
         <NewItemDialog
           taken={new Set(list.data?.map((item) => item.id))}
           onClose={() => setAdding(false)}
-          onMade={(id) => goTo(`/prices/${encodeURIComponent(id)}`)}
+          onMade={(id) => {
+            setMadeId(id);
+            goTo(`/prices/${encodeURIComponent(id)}`);
+          }}
         />
       ) : null}
     </Screen>
   );
+}
+
+/** What came in, and how days were read where they can be read two ways. */
+function importWords(came: CommandOutput<'prices.importCsv'>): string {
+  const items = `${came.items} ${came.items === 1 ? 'item' : 'items'}`;
+  const prices = `${came.prices} new ${came.prices === 1 ? 'price' : 'prices'}`;
+  const days =
+    came.monthFirst === null
+      ? ''
+      : ` Days with strokes were read month first: ${came.monthFirst} as ${readDay(came.monthFirst)}.`;
+  return `${items} with ${prices} came in.${days}`;
 }
 
 async function exportFile(): Promise<void> {

@@ -1,13 +1,16 @@
 import { nails } from '../../../core/takeoff/nails.ts';
+import { problemSentence } from '../../../core/problems/sentence.ts';
 import type { ShopSettings } from '../../../core/pricing/shop-settings.ts';
 import type { Entry } from '../../fields/entry.ts';
 import { LengthField } from '../../fields/length-field.tsx';
 import { MoneyField } from '../../fields/money-field.tsx';
+import { PitchField } from '../../fields/pitch-field.tsx';
 import { DecimalField, NumberField } from '../../fields/number-field.tsx';
 import type { KeptDrafts } from '../../host/kept-drafts.ts';
 import { SelectField } from '../../kit/select-field.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { atPath, withPath } from './at-path.ts';
+import { profitMethodPath, profitPercentPath, refusalOf, withProfitMethod } from './profit.ts';
 import type { SettingField } from './setting-fields.ts';
 import { changeSettings } from './settings-store.ts';
 
@@ -38,11 +41,24 @@ function SettingControl({
   const value = atPath(settings, field.path);
   const change = (next: unknown): void => changeSettings((all) => withPath(all, field.path, next));
   const common = { label: field.label, hint: field.hint, path: field.path };
+  const draft = drafts.get(field.path);
+  const refused = refusalOf(field.path, settings, draft);
   const take = (entry: Entry<unknown>): void => {
-    drafts.set(field.path, entry.problem === null ? null : entry.text);
-    if (entry.value !== null) change(entry.value);
+    const refusal = entry.problem ?? refusalOf(field.path, settings, entry.value);
+    drafts.set(field.path, refusal === null ? null : entry.text);
+    if (refusal !== null || entry.value === null) return;
+    change(entry.value);
+    if (field.path === profitPercentPath) drafts.set(profitMethodPath, null);
   };
-  const entry = { ...common, draft: drafts.get(field.path), onEntry: take };
+  const choose = (next: string): void => {
+    if (field.path !== profitMethodPath) return change(next);
+    if (refusalOf(field.path, settings, next) !== null) return drafts.set(field.path, next);
+    drafts.set(field.path, null);
+    const typedPercent = drafts.get(profitPercentPath);
+    if (withProfitMethod(settings, next, typedPercent).tookTyped) drafts.set(profitPercentPath, null);
+    changeSettings((all) => withProfitMethod(all, next, typedPercent).settings);
+  };
+  const entry = { ...common, draft, problem: refused, onEntry: take };
   switch (field.kind) {
     case 'text':
       return (
@@ -71,8 +87,18 @@ function SettingControl({
       );
     case 'length':
       return <LengthField {...entry} value={Number(value)} range={field.range} />;
+    case 'pitch':
+      return <PitchField {...entry} value={Number(value)} mayBeLevel />;
     case 'choice':
-      return <SelectField {...common} value={String(value)} choices={field.choices} onChange={change} />;
+      return (
+        <SelectField
+          {...common}
+          value={String(value)}
+          choices={field.choices}
+          onChange={choose}
+          problem={refused === null ? null : problemSentence(refused)}
+        />
+      );
     case 'nail':
       return <SelectField {...common} value={String(value)} choices={nailChoices} onChange={change} />;
     default:

@@ -13,6 +13,7 @@ export type SettingField = {
   | { readonly kind: 'money'; readonly range: Range; readonly unit: string }
   | { readonly kind: 'number'; readonly range: Range; readonly whole: boolean; readonly unit: string }
   | { readonly kind: 'length'; readonly range: Range }
+  | { readonly kind: 'pitch'; readonly range: Range }
   | { readonly kind: 'choice'; readonly choices: readonly { readonly id: string; readonly label: string }[] }
   | { readonly kind: 'nail' }
 );
@@ -161,11 +162,9 @@ export const labourGroups: readonly SettingGroup[] = [
     fields: [
       factor('labour.perStoreyAboveOne', 'Each storey above the first', 1, 'For work at the roof edge.'),
       {
-        kind: 'number',
+        kind: 'pitch',
         path: 'labour.steepAbovePitch',
         label: 'Steep begins above',
-        whole: false,
-        unit: '/12',
         range: { least: 0, most: 24 },
       },
       factor('labour.steepFactor', 'Steep roof', 1, 'For work at the roof edge.'),

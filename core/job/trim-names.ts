@@ -1,0 +1,54 @@
+import type { JobFile } from './job-file.ts';
+
+/**
+ * Takes the spaces off both ends of every name and id of a job file, so that `porch ` and `porch` are one eave and no
+ * paper shows a name that looks blank.
+ * @param file - as read; the same for whoever reads it again.
+ */
+export function trimNames(file: JobFile): JobFile {
+  return {
+    ...file,
+    job: { ...file.job, name: file.job.name.trim() },
+    survey: {
+      ...file.survey,
+      eaves: file.survey.eaves.map((eave) => ({
+        ...eave,
+        id: eave.id.trim(),
+        name: eave.name.trim(),
+        rafters: eave.rafters.map((rafter) => ({ ...rafter, id: rafter.id.trim() })),
+        obstructions: eave.obstructions.map((thing) => ({
+          ...thing,
+          id: thing.id.trim(),
+          label: thing.label.trim(),
+        })),
+      })),
+    },
+    design: {
+      ...file.design,
+      eaves: file.design.eaves.map((design) => ({
+        ...design,
+        eaveId: design.eaveId.trim(),
+        pins: design.pins.map((pin) => ({ ...pin, rafterId: pin.rafterId.trim() })),
+        blocks: { ...design.blocks, openBays: design.blocks.openBays.map((id) => id.trim()) },
+        sheathing: { ...design.sheathing, itemId: design.sheathing.itemId.trim() },
+      })),
+      extraCosts: file.design.extraCosts.map((extra) => ({
+        ...extra,
+        id: extra.id.trim(),
+        description: extra.description.trim(),
+      })),
+    },
+    settings: {
+      ...file.settings,
+      labour: {
+        ...file.settings.labour,
+        rates: file.settings.labour.rates.map((rate) => ({ ...rate, task: rate.task.trim() })),
+      },
+    },
+    priceList: file.priceList.map((item) => ({
+      ...item,
+      id: item.id.trim(),
+      description: item.description.trim(),
+    })),
+  };
+}

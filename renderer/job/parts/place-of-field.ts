@@ -1,0 +1,93 @@
+import type { Problem } from '../../../core/problems/problem.ts';
+import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { entryWords } from '../../../core/trace/entry-value.ts';
+import type { Documents } from '../editor/documents.ts';
+import { sections } from '../sections.ts';
+import { settingName } from './shop-places.ts';
+import { whereIs } from './use-go-to.ts';
+
+/** Where an entry stands, in words: `South eave, overhang` on `Design`. */
+export type FieldPlace = { readonly name: string; readonly screen: string };
+
+/** What an entry is called on the screen, where its own name in the document says it otherwise. */
+const names: Readonly<Record<string, string>> = {
+  lengthIn: 'wall, corner to corner',
+  trimAllowanceIn: 'long by, to trim',
+  tieBackIn: 'in over the wall',
+  dropIn: 'drop below tail',
+  unitCostUsd: 'cost for one',
+  description: 'what it is',
+  label: 'what it is',
+  estimateOn: 'day of the prices',
+  itemId: 'bought as',
+};
+
+/**
+ * Says in words where an entry stands.
+ * @param path - dotted path, e.g. `design.eaves.0.overhangIn`, `settings.money.profitPercent`.
+ */
+export function placeOfField(path: string, documents: Documents, prices: readonly PriceItem[]): FieldPlace {
+  const [root, ...keys] = path.split('.');
+  if (root === 'settings') {
+    const setting = keys.join('.');
+    return { name: settingName(setting), screen: 'Settings' };
+  }
+  if (root === 'priceList')
+    return { name: prices[Number(keys[0])]?.description ?? 'prices', screen: 'Price list' };
+  const screen = sections[whereIs(path, documents).section];
+  const name = [ownerWords(path, documents), ...fieldWords(keys)].filter((word) => word !== '').join(', ');
+  return { name: name === '' ? entryWords(root ?? '') : name, screen };
+}
+
+/**
+ * The path of what mends a problem: its entry, or the item of the price list or the setting that it speaks of. Undefined
+ * where the sentence alone has to do.
+ */
+export function fieldOfProblem(problem: Problem, prices: readonly PriceItem[]): string | undefined {
+  if (problem.field !== undefined) return problem.field;
+  switch (problem.code) {
+    case 'no-price':
+    case 'price-not-yet':
+    case 'price-of-nothing':
+    case 'unit-does-not-fit': {
+      const item = prices.findIndex((one) => one.description === problem.item);
+      return item < 0 ? 'priceList' : `priceList.${item}`;
+    }
+    case 'length-left-out':
+      return fieldOfProblem(problem.because, prices);
+    case 'piece-longer-than-stock':
+      return 'priceList';
+    case 'no-rate':
+      return 'settings.labour';
+    case 'no-wage':
+      return 'settings.labour.wageUsdPerHour';
+    default:
+      return undefined;
+  }
+}
+
+/** The eave, rafter or cost that an entry belongs to; blank for one of the whole job. */
+function ownerWords(path: string, documents: Documents): string {
+  const [root, list, index, inner, at] = path.split('.');
+  if (list === 'extraCosts')
+    return documents.drafts[`design.extraCosts.${index}.description`] === undefined
+      ? (documents.design.extraCosts[Number(index)]?.description ?? '')
+      : `Extra cost ${Number(index) + 1}`;
+  if (list === 'exclusions') return `Not in the price, ${Number(index) + 1}`;
+  if (list !== 'eaves') return '';
+  const eaveId =
+    root === 'design'
+      ? documents.design.eaves[Number(index)]?.eaveId
+      : documents.survey.eaves[Number(index)]?.id;
+  const eave = documents.survey.eaves.find((one) => one.id === eaveId)?.name ?? '';
+  if (at === undefined) return eave;
+  if (inner === 'rafters') return `${eave}, rafter ${Number(at) + 1}`;
+  return inner === 'obstructions' ? `${eave}, thing ${Number(at) + 1} on the plate` : eave;
+}
+
+function fieldWords(keys: readonly string[]): readonly string[] {
+  const listed = ['eaves', 'rafters', 'obstructions', 'extraCosts', 'exclusions'];
+  return keys
+    .filter((key) => !/^\d+$/.test(key) && !listed.includes(key))
+    .map((key) => names[key] ?? entryWords(key));
+}
