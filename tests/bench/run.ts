@@ -15,7 +15,15 @@ import { timeStart } from './start-time.ts';
 const sample = readSample();
 const long = lengthenJob(sample, 50);
 
-const recompute = await sideBySide({ sample: () => compute(sample), 'sample x 50': () => compute(long) }, 9);
+const sampleResult = compute(sample);
+const recompute = await sideBySide(
+  {
+    sample: () => compute(sample),
+    'sample x 50': () => compute(long),
+    checks: () => runChecks(sample, sampleResult),
+  },
+  9,
+);
 const sampleMs = recompute['sample'] ?? Number.NaN;
 const longMs = recompute['sample x 50'] ?? Number.NaN;
 print('checks beside the computation they follow', {

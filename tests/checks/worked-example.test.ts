@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { checkOf } from './checked-job.ts';
 
+/** Nails 2 in. from the ends, as the reckoning below has them. */
+const nails = { settings: { fastening: { sister: { endDistanceIn: 2 } } } };
+
 const figures = (check: string) => {
-  const { value, limit } = checkOf(check);
+  const { value, limit } = checkOf(check, nails);
   return [value?.number ?? Number.NaN, limit?.number ?? Number.NaN] as const;
 };
 

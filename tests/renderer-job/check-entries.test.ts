@@ -27,7 +27,7 @@ describe('an entry that the checks ask for', () => {
     ['survey.site.groundSnowPsf', '-3', 'Enter 0 to 400'],
     ['survey.site.groundSnowPsf', 'much', 'is not a number'],
     ['survey.site.roofingLayers', '1.5', 'whole number'],
-    ['design.eaves.0.structure.plateTieUpliftLb', '', 'is not a number'],
+    ['design.eaves.0.structure.plateTieUpliftLb', '', 'Enter a number'],
   ])('at %s typed as %j is answered by a sentence that says what to do', (path, text, sentence) => {
     const read = readEntry(path, text);
     expect(read.ok ? 'read' : problemSentence(read.problem)).toContain(sentence);

@@ -131,10 +131,10 @@ describe('rules of thumb', () => {
 
   test('nails keep 15 D to the ends: 2.43 in. for a 16d common', () => {
     // NDS commentary, from memory: 15 x 0.162.
-    expect(outcome('nail-distances')).toEqual([2, 15 * 0.162, 'beyond']);
-    expect(
-      outcome('nail-distances', { settings: { fastening: { sister: { endDistanceIn: 2.5 } } } })[2],
-    ).toBe('within');
+    const ends = (endDistanceIn: number) =>
+      outcome('nail-distances', { settings: { fastening: { sister: { endDistanceIn } } } });
+    expect(ends(2)).toEqual([2, 15 * 0.162, 'beyond']);
+    expect(ends(2.5)).toEqual([2.5, 15 * 0.162, 'within']);
   });
 
   test('backspans from 2 to 1 are within, to 1.5 to 1 beyond, and shorter ones for an engineer', () => {
