@@ -6,9 +6,14 @@ import { cutListSheet } from './cut-list-sheet.ts';
 import { quoteSheet } from './quote-sheet.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
 import { takeoffSheet } from './takeoff-sheet.ts';
+import { tidySheet } from './tidy-sheet.ts';
 
 /** Says what one paper of a job says, as data: the painter and the printer add no figure of their own. */
 export function makeSheet(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
+  return tidySheet(sheetOf(kind, input, result));
+}
+
+function sheetOf(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
   switch (kind) {
     case 'takeoff':
       return takeoffSheet(input, result);

@@ -14,7 +14,8 @@ import { sheetHead } from './sheet-head.ts';
 export function quoteSheet(input: JobInput, result: JobResult): Sheet {
   const { estimate } = result;
   const lacks = lackSentences(result);
-  const { customer } = input.job;
+  const customer = { ...input.job.customer, name: input.job.customer.name.trim() };
+  const shopName = input.settings.shopName.trim();
   return {
     ...sheetHead('quote', input),
     blocks: [
@@ -50,7 +51,7 @@ export function quoteSheet(input: JobInput, result: JobResult): Sheet {
       {
         kind: 'signatures',
         parties: [
-          input.settings.shopName === '' ? 'Contractor' : `For ${input.settings.shopName}`,
+          shopName === '' ? 'Contractor' : `For ${shopName}`,
           customer.name === '' ? 'Client' : customer.name,
         ],
       },

@@ -2,6 +2,7 @@ import type { Stock } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { Unplaced } from '../layout/layout-types.ts';
+import { numberList } from '../layout/number-list.ts';
 import { formatLength } from '../units/format-length.ts';
 import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
 
@@ -48,22 +49,19 @@ function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string
   return sentences.join(' ');
 }
 
-/** One sentence a reason, with the rafters' numbers and stations in it. */
+/** One sentence a reason, with the rafters' numbers drawn together: `Rafters 3, 5-9 get no new tail, because ...`. */
 function unplacedSentences(unplaced: readonly Unplaced[]): readonly string[] {
   const reasons = [
     ['no-side-free', ', because both sides are taken at the wall'],
     ['pinned-none', ''],
   ] as const;
   return reasons.flatMap(([reason, because]) => {
-    const rafters = unplaced.filter((missing) => missing.reason === reason);
-    if (rafters.length === 0) return [];
-    const named = rafters.map(
-      (missing) => `${missing.rafterNumber} (${formatLength(missing.stationIn)} from the left)`,
-    );
+    const numbers = unplaced
+      .filter((missing) => missing.reason === reason)
+      .map(({ rafterNumber }) => rafterNumber);
+    if (numbers.length === 0) return [];
     return [
-      rafters.length === 1
-        ? `Rafter ${named[0] ?? ''} gets no new tail${because}.`
-        : `Rafters ${named.join(', ')} get no new tail${because}.`,
+      `${numbers.length === 1 ? 'Rafter' : 'Rafters'} ${numberList(numbers)} ${numbers.length === 1 ? 'gets' : 'get'} no new tail${because}.`,
     ];
   });
 }

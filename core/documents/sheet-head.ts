@@ -19,7 +19,7 @@ export function sheetHead(kind: SheetKind, input: JobInput): Omit<Sheet, 'blocks
       name: settings.shopName,
       licence: settings.licenceNumber,
       address: settings.address,
-      contact: [settings.phone, settings.email].filter((part) => part !== '').join('  ·  '),
+      contact: [settings.phone, settings.email].filter((part) => part.trim() !== '').join('  ·  '),
     },
     job: { name: job.name, siteAddress: job.siteAddress, customer: job.customer.name },
     date: input.asOf,

@@ -1,11 +1,17 @@
 import type { Bearing, RafterSection } from '../eave/section-types.ts';
 import type { Bay, EaveLayout, Extender, FasciaPiece, PlacedRafter } from '../layout/layout-types.ts';
+import type { Fastening } from '../pricing/shop-settings.ts';
 import { formatLength } from '../units/format-length.ts';
-import { inchesOf, type Sixteenths } from '../units/sixteenths.ts';
+import { inchesOf, nearestSixteenth, type Sixteenths } from '../units/sixteenths.ts';
 import type { Json } from './json.ts';
+import { jointJson } from './nails-json.ts';
 
-/** A laid-out eave as JSON: rafters, extenders with their sections, bays, fascia. [in, deg] */
-export function eaveJson(layout: EaveLayout) {
+/**
+ * A laid-out eave as JSON: rafters, extenders with their sections and joints, bays, fascia. [in, deg]
+ * @param layout - the eave.
+ * @param fastening - how extenders are nailed to their rafters.
+ */
+export function eaveJson(layout: EaveLayout, fastening: Fastening) {
   const { fasciaLine } = layout;
   return {
     eaveId: layout.eaveId,
@@ -17,13 +23,13 @@ export function eaveJson(layout: EaveLayout) {
     fasciaLine: {
       mode: fasciaLine.mode,
       atStartIn: fasciaLine.atStartIn,
-      risePerInch: fasciaLine.risePerInch,
+      riseInPerIn: fasciaLine.risePerInch,
       highestIn: fasciaLine.highestIn,
       lowestIn: fasciaLine.lowestIn,
     },
     rafters: layout.rafters.map(rafterJson),
     occupied: layout.occupied.map(({ label, kind, leftIn, rightIn }) => ({ label, kind, leftIn, rightIn })),
-    extenders: layout.extenders.map(extenderJson),
+    extenders: layout.extenders.map((extender) => extenderJson(extender, fastening)),
     unplaced: layout.unplaced.map(({ rafterId, rafterNumber, stationIn, reason, left, right }) => ({
       rafterId,
       rafterNumber,
@@ -53,7 +59,7 @@ function rafterJson(rafter: PlacedRafter) {
   } satisfies Json;
 }
 
-function extenderJson(extender: Extender) {
+function extenderJson(extender: Extender, fastening: Fastening) {
   return {
     mark: extender.mark,
     rafterId: extender.rafterId,
@@ -70,12 +76,13 @@ function extenderJson(extender: Extender) {
     blankSixteenths: extender.blankSixteenths,
     blankText: cutText(extender.blankSixteenths),
     section: sectionJson(extender.section),
+    joint: jointJson(extender, fastening),
   } satisfies Json;
 }
 
 function sectionJson(section: RafterSection) {
   return {
-    slopeFactor: section.slopeFactor,
+    slopeFactorRatio: section.slopeFactor,
     slopeAngleDeg: section.slopeAngleDeg,
     overhangLevelIn: section.overhangLevelIn,
     overhangAlongIn: section.overhangAlongIn,
@@ -102,8 +109,11 @@ function sectionJson(section: RafterSection) {
   } satisfies Json;
 }
 
+/** A shim is cut, so it is told in sixteenths too. */
 function bearingJson(bearing: Bearing) {
-  return { ...bearing } satisfies Json;
+  return bearing.kind === 'shimmed'
+    ? ({ ...bearing, shimSixteenths: nearestSixteenth(bearing.shimIn) } satisfies Json)
+    : ({ ...bearing } satisfies Json);
 }
 
 function bayJson(bay: Bay) {

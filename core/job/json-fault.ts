@@ -1,6 +1,7 @@
 /** What JSON takes for blank: no other space. */
 const blank = /[ \t\r\n]*/y;
 const token =
+  // oxlint-disable-next-line no-control-regex -- control characters are what JSON forbids inside a text
   /(?:([{}[\],:])|("(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)(?![\w.+-]))/uy;
 
 /** What may stand next: a value, the name of an entry, the colon after it, or what follows a value. */

@@ -6,36 +6,51 @@ import type { Finding } from '../layout/layout-types.ts';
 import type { CostLine, Estimate } from '../pricing/estimate-types.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemSentence } from '../problems/sentence.ts';
+import { priceOn } from '../pricing/price-on.ts';
+import { assertNever } from '../result.ts';
+import { coverEave } from '../takeoff/cover.ts';
+import { eavesToTakeOff } from '../takeoff/takeoff-context.ts';
 import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
+import { decimalText, type DecimalText, usd } from '../units/money.ts';
+import { sixteenthsUp } from '../units/sixteenths.ts';
 import { cutText, eaveJson } from './eave-json.ts';
-import type { Json } from './json.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
+import type { Json } from './json.ts';
+import { labourJson } from './labour-json.ts';
+import { nailUsesJson } from './nails-json.ts';
+import { sheathingJson } from './sheathing-json.ts';
 
 /**
- * Every figure of a job as a JSON-able object with the unit at the end of each key: `In` inches, `Sixteenths`, `Ft`,
- * `SqFt`, `Deg`, `Usd` (decimal text), `Cents`, `Percent`, `H` hours, `Lb`; `Text` is a length as a tape is read.
- * Lengths in `In` are not rounded; what is cut is in whole sixteenths.
+ * Every figure of a job as a JSON-able object with the unit in each key. Numbers: `In` inches (not rounded),
+ * `Sixteenths` (what is cut), `Ft`, `SqFt`, `Deg`, `RisePer12`, `InPerIn`, `Ratio`, `PerUnit`, `count...`. Decimal
+ * text, exact: `Usd`, `Percent`, `Hours`, `Days`, `Lb`, and a `quantity` in the `unit` beside it. `Text` is a length as
+ * a tape is read. Described in fixtures/job-file.md.
  * @param input - what the job was computed from.
  * @param result - the computed job.
  */
 export function resultsJson(input: JobInput, result: JobResult) {
+  const { fastening } = input.settings;
+  const covered = eavesToTakeOff(input, result.eaves).map((eave) => coverEave(eave, input));
   return {
     format: 'eavewright-results',
     version: 1,
     job: input.job.name,
     asOf: input.asOf,
-    eaves: result.eaves.map((layout) => eaveJson(layout)),
+    eaves: result.eaves.map((layout) => eaveJson(layout, fastening)),
     pieces: result.takeoff.pieces.map(pieceJson),
     takeoff: {
       lines: result.takeoff.lines.map(takeoffLineJson),
+      labour: labourJson(covered, input),
+      nails: nailUsesJson(covered, fastening),
+      sheathing: sheathingJson(covered),
       labourHours: result.takeoff.labourHours,
       crewDays: result.takeoff.crewDays,
       lacks: result.takeoff.lacks.map(problemJson),
     },
-    cutPlans: result.cutPlans.map(cutPlanJson),
+    cutPlans: result.cutPlans.map((plan) => cutPlanJson(plan, input)),
     unplanned: result.unplanned.map(unplannedJson),
-    estimate: estimateJson(result.estimate),
+    estimate: estimateJson(result.estimate, input),
     findings: result.findings.map(findingJson),
     checks: runChecks(input, result).map((check) => checkJson(check, input)),
     caution:
@@ -73,21 +88,54 @@ function takeoffLineJson(line: TakeoffLine) {
 }
 
 function needJson(need: TakeoffLine['need']) {
-  return need.kind === 'lumber'
-    ? ({
+  switch (need.kind) {
+    case 'lumber':
+      return { kind: need.kind, ...need.stock, marks: need.marks } satisfies Json;
+    case 'nails':
+      return {
         kind: need.kind,
-        section: need.stock.section,
-        grade: need.stock.grade,
-        marks: need.marks,
-      } satisfies Json)
-    : ({ ...need } satisfies Json);
+        nail: need.nail,
+        countNails: need.count,
+        weightLb: need.pounds,
+      } satisfies Json;
+    case 'sheets':
+      return {
+        kind: need.kind,
+        itemId: need.itemId,
+        countSheets: need.sheets,
+        areaSqFt: need.areaSqFt,
+      } satisfies Json;
+    case 'planks':
+      return {
+        kind: need.kind,
+        itemId: need.itemId,
+        lengthFt: Number(need.lengthFt),
+        areaSqFt: need.areaSqFt,
+      } satisfies Json;
+    case 'edge':
+      return { kind: need.kind, lengthIn: need.lengthIn, countPieces: need.pieces } satisfies Json;
+    case 'labour':
+      return {
+        kind: need.kind,
+        task: need.task,
+        labourHours: need.hours,
+        hoursPerUnit: need.unitHours,
+        rateMark: need.rateMark,
+      } satisfies Json;
+    case 'extra':
+      return { kind: need.kind, extraId: need.extraId } satisfies Json;
+    default:
+      return assertNever(need);
+  }
 }
 
-function cutPlanJson(plan: CutPlan) {
+function cutPlanJson(plan: CutPlan, { settings: { cutting } }: JobInput) {
   return {
     group: plan.group,
     section: plan.stock.section,
     grade: plan.stock.grade,
+    kerfSixteenths: sixteenthsUp(cutting.kerfIn),
+    endTrimSixteenths: sixteenthsUp(cutting.endTrimIn),
     costUsd: plan.costUsd,
     boundUsd: plan.boundUsd,
     gapPercent: percent(plan.gap),
@@ -105,7 +153,7 @@ function boardJson(board: Board) {
     itemId: board.itemId,
     lengthSixteenths: board.lengthSixteenths,
     lengthText: cutText(board.lengthSixteenths),
-    priceCents: board.priceCents,
+    priceUsd: usd(new Decimal(board.priceCents).div(100)),
     pieces: board.items.map(({ mark, lengthSixteenths }) => ({
       mark,
       lengthSixteenths: lengthSixteenths,
@@ -120,11 +168,11 @@ function unplannedJson(stock: UnplannedStock) {
   return { group: stock.group, marks: stock.marks, problem: problemJson(stock.problem) } satisfies Json;
 }
 
-function estimateJson(estimate: Estimate) {
+function estimateJson(estimate: Estimate, input: JobInput) {
   return {
     asOf: estimate.asOf,
     validUntil: estimate.validUntil,
-    lines: estimate.lines.map(costLineJson),
+    lines: estimate.lines.map((line) => costLineJson(line, input)),
     totals: estimate.totals.map(({ key, label, amountUsd }) => ({ key, label, amountUsd })),
     directCostUsd: estimate.directCostUsd,
     priceUsd: estimate.priceUsd,
@@ -138,7 +186,7 @@ function estimateJson(estimate: Estimate) {
   } satisfies Json;
 }
 
-function costLineJson(line: CostLine) {
+function costLineJson(line: CostLine, input: JobInput) {
   return {
     id: line.id,
     takeoffLineId: line.takeoffLineId,
@@ -153,8 +201,27 @@ function costLineJson(line: CostLine) {
     priceUsd: line.priceUsd,
     taxable: line.taxable,
     supplier: line.supplier,
+    price: priceUsed(line, input),
     stalePriceOf: line.stalePriceOf,
     rateMark: line.rateMark,
+  } satisfies Json;
+}
+
+/** The observation that a line was bought at, with its day; null where nothing on the price list was bought. */
+function priceUsed(line: CostLine, { priceList, asOf, settings }: JobInput) {
+  const ref = line.madeOf.findLast((part) => part.ref?.startsWith('price/') === true)?.ref;
+  const item = priceList.find(({ id }) => ref === `price/${id}`);
+  const price = item === undefined ? undefined : priceOn(item, asOf, settings.money.priceStaleDays);
+  if (item === undefined || price?.ok !== true) return null;
+  const { observation, ageDays } = price.value;
+  return {
+    itemId: item.id,
+    unitOfSale: item.unit,
+    observedUsd: observation.priceUsd,
+    observedOn: observation.observedOn,
+    validUntil: observation.validUntil,
+    source: observation.source,
+    ageDays: String(ageDays),
   } satisfies Json;
 }
 
@@ -168,7 +235,7 @@ function findingJson(finding: Finding) {
   } satisfies Json;
 }
 
-/** An advisory check; `ratio` has no unit, above 1 is beyond. Decisions stand beside the figures and change none. */
+/** An advisory check; its ratio has no unit, above 1 is beyond. Decisions stand beside the figures and change none. */
 function checkJson(check: CheckResult, input: JobInput) {
   return {
     id: check.id,
@@ -179,7 +246,7 @@ function checkJson(check: CheckResult, input: JobInput) {
     stationIn: check.stationIn,
     value: check.value === null ? null : { ...check.value },
     limit: check.limit === null ? null : { ...check.limit },
-    ratio: check.ratio,
+    limitRatio: check.ratio,
     verdict: check.verdict,
     source: check.source.map((source) => ({ ...source })),
     assumptions: check.assumptions,
@@ -206,6 +273,6 @@ function problemJson(problem: Problem) {
 }
 
 /** A ratio in percent, to 2 decimals half up. [%] */
-function percent(ratio: number): number {
-  return new Decimal(ratio).times(100).toDecimalPlaces(2, Decimal.ROUND_HALF_UP).toNumber();
+function percent(ratio: number): DecimalText {
+  return decimalText(new Decimal(ratio).times(100).toDecimalPlaces(2, Decimal.ROUND_HALF_UP));
 }

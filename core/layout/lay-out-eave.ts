@@ -79,7 +79,7 @@ export function layOutEave(
 
   const laid = {
     eaveId: survey.id,
-    name: survey.name,
+    name: survey.name.trim(),
     letter,
     wallLengthIn: survey.lengthIn,
     overhangLevelIn: overhang.value,

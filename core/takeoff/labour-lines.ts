@@ -2,6 +2,7 @@ import { Decimal } from 'decimal.js';
 import { decimalText } from '../units/money.ts';
 import { isSteeper } from '../units/pitch.ts';
 import type { JobInput } from '../job/job-file.ts';
+import type { RateMark } from '../pricing/shop-settings.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
 import { labourTasks, type LabourTask, type LabourTaskKey } from './labour-tasks.ts';
@@ -13,15 +14,30 @@ import type { TakeoffLine } from './takeoff-types.ts';
 /** A factor on hours, and why. */
 export type HoursFactor = { readonly factor: number; readonly label: string; readonly ref: string };
 
+/** What one task asks of each eave. */
+export type LabourWork = {
+  readonly task: LabourTask;
+  readonly hoursPerUnit: number;
+  readonly rateMark: RateMark;
+  readonly eaves: readonly {
+    readonly layout: CoveredEave['layout'];
+    /** In the task's unit, hundredths half up. */
+    readonly quantity: string;
+    readonly factors: readonly HoursFactor[];
+    /** Quantity x hours a unit x factors, hundredths half up. [h] */
+    readonly hours: string;
+  }[];
+};
+
 /**
- * One line for each task that has anything to do: quantity x hours a unit x factors.
- * Each eave's hours are rounded to hundredths half up, and a line is the sum of its eaves, so that it adds up by hand.
+ * The work of each task that has anything to do, eave by eave: quantity x hours a unit x factors.
+ * Each eave's hours are rounded to hundredths half up.
  * @param eaves - the eaves with their cover.
  * @param input - for the shop's rates and factors. [h/unit, -]
- * @returns lines such as `labour-install-extenders`; 17 extenders at 0.45 h, no factor -> 7.65 h.
+ * @returns e.g. 17 extenders at 0.45 h on two storeys, x 1.25 -> 9.56 h.
  */
-export function labourLines(eaves: readonly CoveredEave[], input: JobInput): readonly TakeoffLine[] {
-  return labourTasks.flatMap((task) => {
+export function labourWork(eaves: readonly CoveredEave[], input: JobInput): readonly LabourWork[] {
+  return labourTasks.flatMap((task): readonly LabourWork[] => {
     const rate = rateOf(task, input);
     const worked = eaves
       .map((eave) => {
@@ -35,13 +51,27 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
       })
       .filter(({ hours }) => Number(hours) > 0);
     if (worked.length === 0) return [];
+    const rateMark = rate.own ? 'own' : 'placeholder';
+    return [{ task, hoursPerUnit: rate.hoursPerUnit, rateMark, eaves: worked }];
+  });
+}
+
+/**
+ * One line for each task that has anything to do: quantity x hours a unit x factors.
+ * Each eave's hours are rounded to hundredths half up, and a line is the sum of its eaves, so that it adds up by hand.
+ * @param eaves - the eaves with their cover.
+ * @param input - for the shop's rates and factors. [h/unit, -]
+ * @returns lines such as `labour-install-extenders`; 17 extenders at 0.45 h, no factor -> 7.65 h.
+ */
+export function labourLines(eaves: readonly CoveredEave[], input: JobInput): readonly TakeoffLine[] {
+  return labourWork(eaves, input).map(({ task, hoursPerUnit, rateMark, eaves: worked }): TakeoffLine => {
     const hours = decimalText(sumDecimals(worked.map((eave) => eave.hours)));
     const quantity = sumDecimals(worked.map((eave) => eave.quantity)).toFixed();
-    const line: TakeoffLine = {
+    return {
       id: `labour-${task.key}`,
       kind: 'labour',
       phase: task.phase,
-      description: `${task.label}, ${quantity} ${unitWord(task, quantity)} at ${rate.hoursPerUnit} h`,
+      description: `${task.label}, ${quantity} ${unitWord(task, quantity)} at ${hoursPerUnit} h`,
       clientWording: task.clientWording,
       quantity: hours,
       unit: 'h',
@@ -49,8 +79,8 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
       where: whereText(worked.map((eave) => ({ layout: eave.layout, amount: `${eave.hours} h` }))),
       madeOf: [
         {
-          label: `Hours for one ${task.unit}, ${rate.own ? "the shop's own" : 'placeholder (common practice, no source)'}`,
-          value: `${rate.hoursPerUnit} h`,
+          label: `Hours for one ${task.unit}, ${rateMark === 'own' ? "the shop's own" : 'placeholder (common practice, no source)'}`,
+          value: `${hoursPerUnit} h`,
           ref: `labour/${task.key}`,
         },
         ...worked.flatMap((eave): readonly TracePart[] => [
@@ -72,11 +102,10 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
         kind: 'labour',
         task: task.key,
         hours,
-        unitHours: rate.hoursPerUnit,
-        rateMark: rate.own ? 'own' : 'placeholder',
+        unitHours: hoursPerUnit,
+        rateMark,
       },
     };
-    return [line];
   });
 }
 

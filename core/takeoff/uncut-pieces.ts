@@ -3,6 +3,7 @@ import { numberList } from '../layout/number-list.ts';
 import type { Extender } from '../layout/layout-types.ts';
 import type { Problem } from '../problems/problem.ts';
 import { formatInches } from '../units/format-length.ts';
+import { nearestSixteenth } from '../units/sixteenths.ts';
 import type { EaveToTakeOff } from './takeoff-context.ts';
 
 /** With less wood than this above its notch the piece is all but cut in two. [in] Common practice, no source. */
@@ -22,7 +23,9 @@ export function uncutPieces(input: JobInput, eaves: readonly EaveToTakeOff[]): r
   return eaves.flatMap((eave) => [
     ...told(input, eave, {
       figure: ({ section }) =>
-        section.bearing.kind === 'notched' && section.throatIn < leastThroatIn ? section.throatIn : null,
+        section.bearing.kind === 'notched' && section.throatIn < leastThroatIn
+          ? Math.max(0, section.throatIn)
+          : null,
       say: (figures) =>
         `the notch leaves ${figures} of the piece above the plate and all but cuts it in two. Measure the height above plate again; if it is so, take these rafters' extenders out in Design and enter what carries the eave there instead.`,
     }),
@@ -46,10 +49,8 @@ function told(input: JobInput, { layout }: EaveToTakeOff, { figure, say }: Telli
     return value === null ? [] : [{ number: extender.rafterNumber, value }];
   });
   if (cases.length === 0) return [];
-  const least = formatInches(
-    cases.reduce((low, { value }) => Math.min(low, value), Number.POSITIVE_INFINITY),
-  );
-  const most = formatInches(cases.reduce((high, { value }) => Math.max(high, value), 0));
+  const least = written(cases.reduce((low, { value }) => Math.min(low, value), Number.POSITIVE_INFINITY));
+  const most = written(cases.reduce((high, { value }) => Math.max(high, value), 0));
   const index = input.survey.eaves.findIndex(({ id }) => id === layout.eaveId);
   return [
     {
@@ -59,4 +60,8 @@ function told(input: JobInput, { layout }: EaveToTakeOff, { figure, say }: Telli
       field: `survey.eaves.${index}.heightAbovePlateIn`,
     },
   ];
+}
+
+function written(inches: number): string {
+  return nearestSixteenth(inches) === 0 ? 'nothing' : formatInches(inches);
 }

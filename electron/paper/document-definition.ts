@@ -8,7 +8,7 @@ import { makeTable } from './make-table.ts';
 import { pageHead } from './page-head.ts';
 import { contentWidthPt, margins, type PaperSize, paperSizes } from './paper-size.ts';
 import { unprintableCharacters, unprintableSentence } from './unprintable.ts';
-import { leading, linesHeightPt, wrapText } from './wrap-text.ts';
+import { countLines, leading, linesHeightPt } from './wrap-text.ts';
 
 /** What a page leaves for its content. [pt] */
 type Room = { readonly widthPt: number; readonly heightPt: number };
@@ -98,7 +98,7 @@ function keptTogether([first, second, third]: readonly Block[], room: Room): 1 |
 function staysWhole(block: Block, { widthPt, heightPt }: Room): boolean {
   const heightOf = (texts: readonly string[], sizePt: number): number =>
     texts.reduce(
-      (sum, text) => sum + linesHeightPt(wrapText(text, { sizePt }, widthPt - 20).length, sizePt) + 1.5,
+      (sum, text) => sum + linesHeightPt(countLines(text, { sizePt }, widthPt - 20), sizePt) + 1.5,
       0,
     );
   switch (block.kind) {

@@ -1,7 +1,7 @@
 import type { Content, CustomTableLayout, TableCell } from 'pdfmake/interfaces';
 import type { Align, Column, Row } from '../../core/documents/sheet.ts';
 import { cellPaddingPt, columnWidths } from './table-widths.ts';
-import { linesHeightPt, wrapText } from './wrap-text.ts';
+import { countLines, linesHeightPt } from './wrap-text.ts';
 
 const headingMargin: [number, number, number, number] = [0, 3, 0, 2];
 
@@ -120,8 +120,8 @@ function isSum(line: Line | undefined): boolean {
 function isLow({ row }: Line, widths: readonly number[], sizePt: number, pagePt: number): boolean {
   return row.cells.every(
     (cell, index) =>
-      cell.length <= 100 ||
-      linesHeightPt(wrapText(cell, { sizePt }, (widths[index] ?? 0) * 0.95).length, sizePt) < pagePt / 4,
+      /^[ -~]{0,100}$/.test(cell) ||
+      linesHeightPt(countLines(cell, { sizePt }, (widths[index] ?? 0) * 0.95), sizePt) < pagePt / 4,
   );
 }
 

@@ -47,6 +47,13 @@ export function wrapText(text: string, setting: Setting, widthPt: number): reado
   return line === '' ? lines : [...lines, line];
 }
 
+/** How many lines a text takes, its own line ends counted. */
+export function countLines(text: string, setting: Setting, widthPt: number): number {
+  return text
+    .split(/\r\n|[\n\v\f\r\u0085\u2028\u2029]/)
+    .reduce((sum, part) => sum + Math.max(1, wrapText(part, setting, widthPt).length), 0);
+}
+
 /** Height of so many lines of type. [pt] */
 export function linesHeightPt(lines: number, sizePt: number): number {
   return lines * sizePt * lineHeightShare * leading;

@@ -177,7 +177,7 @@ describe('the price list', () => {
         '1 item with 1 new price came in. Days with strokes were read month first: 4/5/2026 as 2026-04-05.',
       )
       .waitFor();
-    await items().getByText('2026-04-05').waitFor();
+    expect(await items().getByText('2026-04-05').count()).toBe(1);
   });
 
   test('reads back the file that it writes', async () => {
@@ -203,5 +203,21 @@ describe('the price list', () => {
     await page.getByRole('option', { name: 'Nails' }).click();
     await expect.poll(() => items().getByRole('link').count()).toBeLessThan(all);
     expect(await accessFaults(page)).toEqual([]);
+  });
+
+  test('opens the item that a walk back from an estimate ends at', async () => {
+    await page.getByRole('link', { name: 'Jobs' }).click();
+    await page.getByRole('table', { name: 'Jobs' }).getByRole('link').first().click();
+    await page
+      .getByRole('navigation', { name: 'Sections of the job' })
+      .getByRole('link', { name: /Cut plan/ })
+      .click();
+    await page.getByText('Figures follow from what is typed.').waitFor();
+    await page.evaluate(() => document.querySelector<HTMLElement>('[data-ref^="board/"]')?.click());
+    await page.locator('.walk [data-ref^="price/"]').first().click();
+    await page.getByRole('button', { name: 'Go to the item' }).click();
+    await page.waitForURL(/#\/prices\/./);
+    await page.getByRole('complementary', { name: /^Item / }).waitFor();
+    expect(await page.locator('tr[data-state="chosen"]').count()).toBe(1);
   });
 });

@@ -58,6 +58,45 @@ describe('the quote', () => {
     expect(words).toContain('because both sides are taken at the wall');
   });
 
+  it('draws the rafters that get no tail together in one sentence', () => {
+    const { sheet } = quoteOf((changed) => {
+      const eave = changed.design.eaves[0];
+      const rafters = changed.survey.eaves[0]?.rafters ?? [];
+      eave?.pins.push(
+        ...[2, 8, 9, 10, 11].map((number) => ({
+          rafterId: rafters[number - 1]?.id ?? '',
+          side: 'none' as const,
+        })),
+      );
+    });
+    const words = wordsOf(sheet);
+    expect(words).toContain('Rafters 2, 8-11 get no new tail. ');
+    expect(words).toContain('Rafter 6 gets no new tail, because both sides are taken at the wall. ');
+  });
+
+  it('prints names without the spaces around them', () => {
+    const { sheet } = quoteOf((changed) => {
+      changed.settings.shopName = '  Thornbury  Carpentry ';
+      changed.job.name = ' Two eaves\t';
+      changed.job.customer.name = '  ';
+      changed.design.exclusions = ['  Gutters ', '   '];
+      for (const eave of changed.survey.eaves) eave.name = `  ${eave.name} `;
+      for (const extra of changed.design.extraCosts) extra.description = `${extra.description}   `;
+    });
+    expect(sheet.shop.name).toBe('Thornbury Carpentry');
+    expect(sheet.job.name).toBe('Two eaves');
+    const facts = sheet.blocks.find((block) => block.kind === 'facts');
+    expect(facts?.pairs[0]).toEqual(['For', 'Client not named']);
+    expect(sheet.blocks.at(-1)).toEqual({
+      kind: 'signatures',
+      parties: ['For Thornbury Carpentry', 'Client'],
+    });
+    const words = wordsOf(sheet);
+    expect(words).toContain('"Gutters"');
+    const written = sheet.blocks.filter(({ kind }) => kind !== 'drawing');
+    expect(JSON.stringify(written).match(/.{9}((?<!·) {2}(?!·)| [,;]).{9}/g)).toBeNull();
+  });
+
   it('promises no work that is not priced: without sheathing and drip edge it does not speak of them', () => {
     const { sheet } = quoteOf((changed) => {
       for (const eave of changed.design.eaves) {

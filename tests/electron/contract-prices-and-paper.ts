@@ -49,7 +49,6 @@ export function checkPricesAndPaper(asker: Asker): void {
   test('a mistyped price is taken back alone, the later of two that say the same', async () => {
     const item = { id: 'tarp', category: 'other', description: 'Tarp', unit: 'each' } as const;
     await value('prices.saveItem', { item });
-    const observed = (priceUsd: string) => ({ priceUsd, observedOn: '2026-05-01' });
     const prices = async () =>
       (await value('prices.list', {}))
         .find(({ id }) => id === 'tarp')
@@ -178,4 +177,8 @@ export function checkPricesAndPaper(asker: Asker): void {
         : { ok: false, problem: { code: 'not-here', what: 'Saving through a dialog' } },
     );
   });
+}
+
+function observed(priceUsd: string) {
+  return { priceUsd, observedOn: '2026-05-01' };
 }

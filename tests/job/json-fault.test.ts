@@ -21,7 +21,7 @@ describe('a text that is not JSON', () => {
     ['{1: 1}', 1],
     ['[1, "\\x"]', 1],
   ])('%j goes wrong on line %i', (text, line) => {
-    expect(() => void JSON.parse(text)).toThrow();
+    expect(() => void JSON.parse(text)).toThrow(SyntaxError);
     expect(jsonFaultLine(text)).toBe(line);
   });
 

@@ -104,6 +104,13 @@ describe('a paragraph over the foot of a page', () => {
     expect(pages.length).toBeGreaterThan(1);
     for (const word of words) expect(all).toContain(word);
   });
+
+  it('of a hundred short lines, as a note may be, loses none of them either', async () => {
+    const lines = Array.from({ length: 100 }, (_, index) => `line${index};`);
+    const pages = await printed(sheetSaying([{ kind: 'paragraph', text: lines.join('\n') }]));
+    const all = pages.flatMap((page) => page.lines).join(' ');
+    for (const line of lines) expect(all).toContain(line);
+  });
 });
 
 describe('a long list over the foot of a page', () => {

@@ -134,6 +134,9 @@ describe('walking back', () => {
       path: 'survey.eaves.0.rafters.2.readingIn',
     });
     expect(placeOfRef('reading/south/nobody', documents)).toBe(undefined);
+    expect(placeOfRef('price/nails 16d/5 lb', documents)).toMatchObject({
+      route: '/prices/nails%2016d%2F5%20lb',
+    });
     expect(placeOfRef('section/south/s3', documents)).toBe(undefined);
   });
 

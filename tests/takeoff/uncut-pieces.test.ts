@@ -18,6 +18,12 @@ describe('a piece that nobody can make as drawn is named as missing', () => {
     ]);
   });
 
+  test('and where the plate stands as high as the rafter it says that nothing is left', () => {
+    expect(sentencesOf({ heightAbovePlateIn: 0 })).toEqual([
+      expect.stringContaining('rafters 1-5: the notch leaves nothing of the piece above the plate'),
+    ]);
+  });
+
   test('where it would take a shim higher than 6 in.', () => {
     // HAP - d s = 13 - 5.5 x 1.11803 = 6.851 in., 6-7/8 in. to the sixteenth.
     expect(sentencesOf({ heightAbovePlateIn: 13 })).toEqual([

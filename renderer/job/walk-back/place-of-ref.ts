@@ -32,7 +32,7 @@ export function placeOfRef(ref: string, documents: Documents): Place | undefined
       return found && entry('design.eaves', design.eaves.indexOf(found.owner), found.rest);
     }
     case 'price':
-      return { kind: 'screen', route: '/prices', label: 'Go to the price list' };
+      return { kind: 'screen', route: `/prices/${encodeURIComponent(rest)}`, label: 'Go to the item' };
     case 'setting':
     case 'labour':
       return { kind: 'screen', route: '/settings', label: 'Go to Settings' };

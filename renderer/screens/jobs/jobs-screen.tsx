@@ -14,7 +14,7 @@ import { SearchField } from '../../kit/search-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { ImportFault, type RefusedFile } from './import-fault.tsx';
 import { JobsEmpty } from './jobs-empty.tsx';
-import { JobsTable } from './jobs-table.tsx';
+import { JobsTable, type JobSummary } from './jobs-table.tsx';
 import { NameJobDialog, type NameJob } from './name-job-dialog.tsx';
 
 /** The list of jobs: find one, begin one, copy one, put one away, move one between machines. */
@@ -76,7 +76,7 @@ export function JobsScreen() {
       </div>
       <Answer query={jobs}>
         {(openJobs) => {
-          const rows = showsArchived ? [...openJobs, ...(archived.data ?? [])] : openJobs;
+          const rows = showsArchived ? withArchived(openJobs, archived.data ?? []) : openJobs;
           return (
             <Panel title={showsArchived ? 'Open and archived jobs' : 'Open jobs'} look="flush">
               {rows.length > 0 ? (
@@ -99,4 +99,13 @@ export function JobsScreen() {
       )}
     </Screen>
   );
+}
+
+/** Open jobs before archived ones. The two lists come one after the other: a job may stand in both for a moment. */
+function withArchived(
+  openJobs: readonly JobSummary[],
+  archived: readonly JobSummary[],
+): readonly JobSummary[] {
+  const shown = new Set(openJobs.map((job) => job.id));
+  return [...openJobs, ...archived.filter((job) => !shown.has(job.id))];
 }

@@ -52,14 +52,38 @@ const columnsFor = (onTakeBack: (row: HistoryRow) => void): readonly TableColumn
     isRowHeader: true,
     cell: (row) => (
       <span className="no-wrap">
-        {row.price.observedOn} {row.isUsed ? <span className="tag">used today</span> : null}
+        {row.price.observedOn}
+        {row.isUsed ? (
+          <>
+            <br />
+            <span className="tag">used today</span>
+          </>
+        ) : null}
       </span>
     ),
   },
   { id: 'price', title: 'Price', align: 'right', cell: (row) => `$${priceText(row.price.priceUsd)}` },
-  { id: 'change', title: 'Change', align: 'right', cell: (row) => row.change },
-  { id: 'source', title: 'From', cell: (row) => labelOf(sourceChoices, row.price.source) },
-  { id: 'until', title: 'Valid until', cell: (row) => row.price.validUntil ?? '' },
+  {
+    id: 'change',
+    title: 'Change',
+    align: 'right',
+    cell: (row) => <span className="no-wrap">{row.change}</span>,
+  },
+  {
+    id: 'source',
+    title: 'From',
+    cell: (row) => (
+      <>
+        {labelOf(sourceChoices, row.price.source)}
+        {row.price.validUntil === null ? null : (
+          <>
+            {' '}
+            <span className="no-wrap muted">valid until {row.price.validUntil}</span>
+          </>
+        )}
+      </>
+    ),
+  },
   {
     id: 'take-back',
     title: 'Take the price back',
