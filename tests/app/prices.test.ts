@@ -62,6 +62,18 @@ describe('the price list', () => {
     }
   });
 
+  test('shows the focus of a choice by one frame alone', async () => {
+    await page.getByRole('textbox', { name: 'Description' }).focus();
+    await page.keyboard.press('Tab');
+    const frames = await page.evaluate(() => {
+      const button = document.activeElement;
+      const around = [button, ...(button === null ? [] : [button.closest('.select')])];
+      return around.map((element) => (element === null ? 'none' : getComputedStyle(element).outlineStyle));
+    });
+    expect(frames).toEqual(['none', 'none']);
+    expect(await page.evaluate(() => document.activeElement?.className)).toContain('select-button');
+  });
+
   test('reads a stock length as it stands on a tape', async () => {
     const length = page.getByRole('textbox', { name: 'Stock length' });
     await length.fill("12'");
