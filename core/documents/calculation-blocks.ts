@@ -10,7 +10,7 @@ export type NumberedCheck = { readonly number: string; readonly check: CheckResu
 
 /** One check on the calculation sheet: its reckoning as a table, then what it rests on and who decided what. */
 export function calculationBlocks({ number, check }: NumberedCheck, input: JobInput): readonly Block[] {
-  const heading: Block = { kind: 'heading', text: `${number}  ${titleOf(check)}` };
+  const heading: Block = { kind: 'heading', text: `${number}. ${titleOf(check)}` };
   const what = `${ended(check.what)} ${ended(check.where)}`;
   if (check.why.length === 0)
     return [

@@ -48,7 +48,7 @@ function wordsOfJob(of: JobFile): string {
 /** The blocks of a check on the sheet, from its heading to the next. */
 function blocksOf(number: string) {
   const start = sheet.blocks.findIndex(
-    (block) => block.kind === 'heading' && block.text.startsWith(`${number}  `),
+    (block) => block.kind === 'heading' && block.text.startsWith(`${number}. `),
   );
   const length = sheet.blocks.slice(start + 1).findIndex((block) => block.kind === 'heading');
   return start < 0 ? [] : sheet.blocks.slice(start, length < 0 ? undefined : start + 1 + length);
@@ -175,11 +175,11 @@ describe('the results as JSON', () => {
     ];
     const json = resultsJson(decided, result);
     expect(
-      json.checks.map(({ id, value, limit, ratio, verdict, source }) => ({
+      json.checks.map(({ id, value, limit, limitRatio, verdict, source }) => ({
         id,
         value,
         limit,
-        ratio,
+        ratio: limitRatio,
         verdict,
         source,
       })),

@@ -44,7 +44,8 @@ describe('the results as JSON', () => {
 
   test('write what must not lose a cent as decimal text, with its unit in the key', () => {
     const unit = /(Usd|Percent|Hours|Days|Lb)$|(^|\.)quantity$/;
-    const written = texts(json).filter(([, value]) => /^-?\d+(\.\d+)?$/.test(value));
+    // The steps of a reckoning are words for people, also where a step holds a bare number.
+    const written = texts({ ...json, checks: [] }).filter(([, value]) => /^-?\d+(\.\d+)?$/.test(value));
     expect(written.length).toBeGreaterThan(50);
     expect([...new Set(written.map(([path]) => path))].filter((path) => !unit.test(path))).toEqual([]);
     // and never as a number, nor in cents
