@@ -154,14 +154,17 @@ function lengthSentence(typed: string, reason: LengthReason): string {
 }
 
 function tailSentence(problem: Extract<Problem, { code: 'tail-out-of-reach' }>): string {
-  const way = (liftIn: number): string => `${liftIn < 0 ? 'down' : 'up'} ${formatLength(Math.abs(liftIn))}`;
   const then =
     problem.steepness === 'rises-outward' ? 'would no longer fall outward' : 'would fall steeper than 24/12';
   const measure =
     problem.furthestRafter === problem.rafter
       ? 'Measure its'
-      : `Rafter ${problem.furthestRafter} lies furthest off, ${way(problem.furthestLiftIn)}: measure its`;
-  return `${problem.eave}, rafter ${problem.rafter}: its tail would have to come ${way(problem.liftIn)} to the fascia line, and the new piece ${then}. ${measure} pitch and height above plate again, or choose As found for the fascia line in Design, so that each tail follows its own rafter.`;
+      : `Rafter ${problem.furthestRafter} lies furthest off, ${upOrDown(problem.furthestLiftIn)}: measure its`;
+  return `${problem.eave}, rafter ${problem.rafter}: its tail would have to come ${upOrDown(problem.liftIn)} to the fascia line, and the new piece ${then}. ${measure} pitch and height above plate again, or choose As found for the fascia line in Design, so that each tail follows its own rafter.`;
+}
+
+function upOrDown(liftIn: number): string {
+  return `${liftIn < 0 ? 'down' : 'up'} ${formatLength(Math.abs(liftIn))}`;
 }
 
 /**

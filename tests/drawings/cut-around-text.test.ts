@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutAroundText } from '../../core/drawings/cut-around-text.ts';
 import type { PaintedText } from '../../core/drawings/painted.ts';

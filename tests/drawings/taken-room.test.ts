@@ -20,6 +20,20 @@ const anyBox: fc.Arbitrary<TextBox> = fc
     return [at(0, 0), at(width, 0), at(width, height), at(0, height)];
   });
 
+const looked = (count: number): number => {
+  const room = takenRoom();
+  for (let index = 0; index < count; index += 1) {
+    const x = index * 4;
+    room.take([
+      [x, 0],
+      [x + 6, 0],
+      [x + 6, 30],
+      [x, 30],
+    ]);
+  }
+  return room.near(100, 0, 106, 30).length;
+};
+
 describe('the room that texts take', () => {
   it('is free for a box just where none of all the taken ones overlaps it', () => {
     fc.assert(
@@ -53,19 +67,6 @@ describe('the room that texts take', () => {
   });
 
   it('looks at no more boxes for a figure on a drawing of 5000 than on one of 50', () => {
-    const looked = (count: number): number => {
-      const room = takenRoom();
-      for (let index = 0; index < count; index += 1) {
-        const x = index * 4;
-        room.take([
-          [x, 0],
-          [x + 6, 0],
-          [x + 6, 30],
-          [x, 30],
-        ]);
-      }
-      return room.near(100, 0, 106, 30).length;
-    };
     expect(looked(50)).toBeGreaterThan(1);
     expect(looked(5000)).toBe(looked(50));
   });

@@ -122,7 +122,7 @@ describe('the section agrees with an independent construction by coordinates', (
 
   it('in length too where a piece rises outward: the blank reaches the tail corner that lies furthest out', () => {
     const rising = fc.record({
-      ...{ pitchRisePer12: fc.double({ min: -6, max: -0.01, noNaN: true }) },
+      pitchRisePer12: fc.double({ min: -6, max: -0.01, noNaN: true }),
       heightAbovePlateIn: fc.double({ min: 40, max: 80, noNaN: true }),
       overhangLevelIn: fc.double({ min: 11, max: 30, noNaN: true }),
       depthIn: fc.constantFrom(3.5, 5.5, 9.25),

@@ -88,6 +88,9 @@ describe('the notch over the plate, 2x6 at 6/12 with a 3-1/2 in. seat', () => {
   });
 });
 
+const nailsFromEnd = (endDistanceIn: number) =>
+  outcome('nail-distances', { settings: { fastening: { sister: { endDistanceIn } } } });
+
 describe('rules of thumb', () => {
   test('a seat of 1-1/2 in. is the least on wood', () => {
     // IRC R802.6, as seen in transcription. At 12/12 the seat is as long as the heel is high.
@@ -131,10 +134,8 @@ describe('rules of thumb', () => {
 
   test('nails keep 15 D to the ends: 2.43 in. for a 16d common', () => {
     // NDS commentary, from memory: 15 x 0.162.
-    const ends = (endDistanceIn: number) =>
-      outcome('nail-distances', { settings: { fastening: { sister: { endDistanceIn } } } });
-    expect(ends(2)).toEqual([2, 15 * 0.162, 'beyond']);
-    expect(ends(2.5)).toEqual([2.5, 15 * 0.162, 'within']);
+    expect(nailsFromEnd(2)).toEqual([2, 15 * 0.162, 'beyond']);
+    expect(nailsFromEnd(2.5)).toEqual([2.5, 15 * 0.162, 'within']);
   });
 
   test('backspans from 2 to 1 are within, to 1.5 to 1 beyond, and shorter ones for an engineer', () => {
