@@ -139,7 +139,7 @@ test('a row put in above takes the focus, and a section called by its keys is go
   expect(await wrong()).toBe(0);
   await page.getByRole('button', { name: 'Remove 3' }).click();
   await entryAt(page, 'survey.eaves.0.rafters.1.readingIn').focus();
-  await page.keyboard.press('Alt+Shift+Digit3');
+  await page.keyboard.press('Alt+Shift+Digit4');
   await expect
     .poll(
       () => page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),

@@ -91,13 +91,16 @@ test('a second window’s change is never written over unasked', async () => {
   await expect
     .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
     .toBe('from the first window');
+  // The second window's save is held on its way until the first's has arrived.
+  const firstSaved = Promise.withResolvers<void>();
   await two.page.route('**/api/jobs.save', async (route) => {
-    await new Promise((resolve) => setTimeout(resolve, 1500));
+    await firstSaved.promise;
     await route.continue();
   });
   await typeEntry(two.page, 'survey.eaves.0.rafters.4.note', 'from the second window');
   await typeEntry(one.page, 'survey.eaves.0.rafters.3.note', 'changed again in the first');
   await allSaved(one.page);
+  firstSaved.resolve();
   const told = two.page.locator('.saved-line', { hasText: 'was changed in another window' });
   await told.waitFor();
   expect(await told.innerText()).toContain('Take the other version');
