@@ -1,4 +1,5 @@
 import { problemSentence } from '../../../core/problems/sentence.ts';
+import { figuresMissing } from '../../kit/figures-missing.ts';
 import { formatUsd, type Usd } from '../../../core/units/money.ts';
 import { tell, useAnswer } from '../../host/queries.ts';
 import { Answer } from '../../kit/answer.tsx';
@@ -59,7 +60,12 @@ export function SavedEstimates() {
                     <td>{one.asOf}</td>
                     <td className="align-right">
                       {formatUsd(one.totalUsd as Usd)}
-                      {one.lacks > 0 ? <span className="tag tag-care">{one.lacks} missing</span> : null}
+                      {one.lacks > 0 ? (
+                        <span className="tag tag-care">{figuresMissing(one.lacks)}</span>
+                      ) : null}
+                      {one.intact ? null : (
+                        <span className="tag tag-care">damaged on the disk: not what was saved</span>
+                      )}
                     </td>
                   </tr>
                 ))}

@@ -1,3 +1,4 @@
+import { figuresMissing } from '../../kit/figures-missing.ts';
 import { Ellipsis } from 'lucide-react';
 import { Link } from 'wouter';
 import type { CommandOutput } from '../../../core/contract/contract.ts';
@@ -57,7 +58,7 @@ function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<Job
           <>
             {job.lastEstimateLacks === 0 ? null : (
               <>
-                <span className="tag tag-care">{lacksInWords(job.lastEstimateLacks)}</span>{' '}
+                <span className="tag tag-care">{figuresMissing(job.lastEstimateLacks)}</span>{' '}
               </>
             )}
             {formatUsd(job.lastEstimateUsd as Usd)}
@@ -79,11 +80,6 @@ function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<Job
       cell: (job) => <JobMenu job={job} onCopy={() => onCopy(job)} />,
     },
   ];
-}
-
-/** Prices, rates, a wage or a length that the sum goes without. */
-function lacksInWords(lacks: number): string {
-  return lacks === 1 ? '1 figure missing' : `${lacks} figures missing`;
 }
 
 function JobMenu({ job, onCopy }: { readonly job: JobSummary; readonly onCopy: () => void }) {
