@@ -7,6 +7,10 @@ export const structuralCaution =
   'They do not judge the old rafters, the wall, uplift, snow load or earthquake. ' +
   'Local code, the building department and a licensed engineer decide what may be built.';
 
+/** The same in one line, for the foot of every page of every sheet. */
+export const footCaution =
+  'Advisory figures: local code, the building department and a licensed engineer decide what may be built.';
+
 /** Stands beside every figure of a check, on screen and on paper. */
 export const checkCaution =
   'Every check is advisory: it holds entered figures against published or customary limits and judges nothing else. ' +

@@ -1,4 +1,5 @@
 import type { JobInput } from '../job/job-file.ts';
+import { footCaution } from './cautions.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
 
 const titles: Readonly<Record<SheetKind, string>> = {
@@ -23,6 +24,7 @@ export function sheetHead(kind: SheetKind, input: JobInput): Omit<Sheet, 'blocks
     },
     job: { name: job.name, siteAddress: job.siteAddress, customer: job.customer.name },
     date: input.asOf,
+    footCaution,
   };
 }
 

@@ -52,9 +52,9 @@ export function takeoffSheet(input: JobInput, result: JobResult): Sheet {
       },
       { kind: 'heading', text: 'Hours' },
       hoursTable(takeoff.lines),
-      ...eavesWithParts(input, result.eaves).flatMap(eaveBlocks),
       ...findingBlocks(result),
       ...cautionBlocks(input),
+      ...eavesWithParts(input, result.eaves).flatMap(eaveBlocks),
     ],
   };
 }
