@@ -12,6 +12,7 @@ import type { LumberValues } from './data/lumber-values.ts';
 import { speciesGroups, speciesWhereUnknown } from './data/species.ts';
 import { eaveLoads, type EaveLoads } from './loads/eave-loads.ts';
 import { valuesOf, type Lumber } from './lumber/adjusted-values.ts';
+import { roofCarried } from './roof-carried.ts';
 import { nailPlaces, reckonTail, type ReckonedTail, type TailShape } from './statics/reckon-tail.ts';
 
 /** A tail to check: the extender, its rafter, what it carries and how it stands. */
@@ -22,6 +23,8 @@ export type Tail = ReckonedTail & {
   readonly gapIn: number;
   /** Length over which it bears on the plate or on a shim over it. [in] */
   readonly bearingLengthIn: number;
+  /** What its shape is walked back to. */
+  readonly shapeRef: string;
   /** True where three or more tails stand and both gaps are no more than 24 in. */
   readonly repetitive: boolean;
 };
@@ -108,15 +111,8 @@ function tailOf(extender: Extender, index: number, known: Known): Tail {
   if (rafter === undefined) throw new Error('an extender without its rafter');
   const before = layout.extenders[index - 1];
   const after = layout.extenders[index + 1];
-  const { centreIn, section } = extender;
-  const firstIn = Math.min(layout.fascia[0]?.fromIn ?? 0, extender.leftIn);
-  const lastIn = Math.max(layout.fascia.at(-1)?.toIn ?? layout.wallLengthIn, extender.rightIn);
-  const fromIn = before === undefined ? firstIn : (before.centreIn + centreIn) / 2;
-  const toIn = after === undefined ? lastIn : (after.centreIn + centreIn) / 2;
-  const gapIn = Math.max(
-    before === undefined ? 0 : centreIn - before.centreIn,
-    after === undefined ? 0 : after.centreIn - centreIn,
-  );
+  const { section } = extender;
+  const { tributaryIn, gapIn } = roofCarried(layout, extender, before, after);
   const shape: TailShape = {
     overhangLevelIn: section.overhangLevelIn,
     slope: extender.pitchRisePer12 / 12,
@@ -124,13 +120,14 @@ function tailOf(extender: Extender, index: number, known: Known): Tail {
     thicknessIn: stock.thicknessIn,
     depthIn: stock.depthIn,
     jointDepthIn: Math.min(stock.depthIn, rafter.depthIn),
-    tributaryIn: Math.max(0, toIn - fromIn),
+    tributaryIn,
   };
   return {
     ...reckonTail(shape, placesOf(shape, known), known.loads),
     extender,
     rafter,
     gapIn,
+    shapeRef: `section/${layout.eaveId}/${extender.rafterId}`,
     bearingLengthIn: bearingLength(extender, known.survey),
     repetitive: layout.extenders.length >= 3 && gapIn <= 24,
   };

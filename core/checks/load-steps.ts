@@ -3,10 +3,10 @@ import { formatLength } from '../units/format-length.ts';
 import { type Answer, source, step } from './answer.ts';
 import type { CheckSource, CheckStep } from './check-types.ts';
 import { roofingWeights } from './data/dead-weights.ts';
-import type { EaveToCheck } from './eave-to-check.ts';
-import type { Governing } from './governing.ts';
+import type { EaveToCheck, Tail } from './eave-to-check.ts';
 import { snowSlopeFactor } from './loads/snow-load.ts';
 import { plain, pounds, psf } from './measured.ts';
+import type { CaseForces } from './statics/reckon-tail.ts';
 
 export const snowField = 'survey.site.groundSnowPsf';
 export const enterSnow =
@@ -23,7 +23,13 @@ export const loadAssumptions: readonly string[] = [
 ];
 
 /** How the governing load on a tail was come by, step by step. */
-export function loadSteps(eave: EaveToCheck, { tail, forces }: Governing): readonly CheckStep[] {
+export function loadSteps(
+  eave: EaveToCheck,
+  {
+    tail,
+    forces,
+  }: { readonly tail: Pick<Tail, 'shape' | 'gapIn' | 'shapeRef'>; readonly forces: CaseForces },
+): readonly CheckStep[] {
   const { loads, survey } = eave;
   const { shape } = tail;
   const { loadCase } = forces;
@@ -49,7 +55,7 @@ export function loadSteps(eave: EaveToCheck, { tail, forces }: Governing): reado
       'half the way to each neighbour, or to the roof edge',
       `tails up to ${formatLength(tail.gapIn)} apart`,
       formatLength(shape.tributaryIn),
-      { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+      { ref: tail.shapeRef },
     ),
     step(
       `Load on the overhang, ${loadCase.name}`,

@@ -21,7 +21,7 @@ export const oldRafter: Check = {
       source: [source('Statics of the tail', 'published')],
       assumptions: [
         'Not covered: the old rafter (its size, notches, rot, splices and collar ties), the plate, the wall and what is under it, trusses, earthquake, fire and moisture.',
-        'Not covered: block-hung and filler-packed tails, rakes and lookouts.',
+        'Not covered: filler-packed tails, rakes and lookouts.',
         'Not covered: drifted, sliding and unbalanced snow, ponding, and trees.',
       ],
       verdict: 'not-covered',

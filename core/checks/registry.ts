@@ -1,6 +1,7 @@
 import type { Check } from './answer.ts';
 import { backspan } from './backspan.ts';
 import { bending } from './bending.ts';
+import { blockHung } from './block-hung.ts';
 import { blockNails } from './block-nails.ts';
 import { deflection } from './deflection.ts';
 import { dripEdge } from './drip-edge.ts';
@@ -58,6 +59,7 @@ export const registry: readonly Check[] = [
   sisterNails,
   plateToenails,
   blockNails,
+  blockHung,
   fasciaNails,
   sheathingNails,
   upliftAtPlate,

@@ -14,7 +14,7 @@ const leastIn = 4;
  */
 export function longestOverhang(
   eave: EaveToCheck,
-  tail: Tail,
+  tail: Pick<Tail, 'shape' | 'rafter'>,
   ratioOf: (reckoned: ReckonedTail) => number,
 ): number | undefined {
   const { shape, rafter } = tail;

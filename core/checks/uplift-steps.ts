@@ -12,18 +12,37 @@ export const upliftAssumptions: readonly string[] = [
   'Of the weight, 0.6 is counted against it. What holds the old roof and wall down is not covered.',
 ];
 
+const upliftField = 'survey.site.windUpliftPsf';
+const enterUplift =
+  'Enter the net wind uplift on roof overhangs of the place under Snow, wind and roof in the survey; the building department or an engineer knows it.';
+
 /** What an uplift check says where no pressure is entered. */
 export function noUplift(what: string): Answer {
   return lacking({
     what,
     source: [upliftSource],
-    field: 'survey.site.windUpliftPsf',
-    enter:
-      'Enter the net wind uplift on roof overhangs of the place under Snow, wind and roof in the survey; the building department or an engineer knows it.',
+    field: upliftField,
+    enter: enterUplift,
   });
 }
 
-export function upliftSteps(eave: EaveToCheck, tail: Tail, uplift: Uplift): readonly CheckStep[] {
+/** An answer that also rests on wind cannot stand as within while the uplift is not known. */
+export function mindingWind(eave: EaveToCheck, answer: Answer): Answer {
+  if (eave.loads.upliftPsf !== null || answer.verdict !== 'within') return answer;
+  return {
+    ...answer,
+    verdict: 'not-covered',
+    remedy: enterUplift,
+    missingField: upliftField,
+    assumptions: [...answer.assumptions, 'No wind uplift is entered: the figures are without wind.'],
+  };
+}
+
+export function upliftSteps(
+  eave: EaveToCheck,
+  tail: Pick<Tail, 'shape' | 'shapeRef'>,
+  uplift: Uplift,
+): readonly CheckStep[] {
   const { site } = eave.input.survey;
   const factor = site.windUpliftBasis === 'strength' ? strengthWindFactor : 1;
   return [
@@ -39,7 +58,7 @@ export function upliftSteps(eave: EaveToCheck, tail: Tail, uplift: Uplift): read
       'pressure x overhang along the slope x roof carried - 0.6 of the weight',
       `${plain(uplift.pressureLb, 1)} - 0.6 x ${plain(uplift.deadLb, 1)} (${formatLength(tail.shape.tributaryIn)} of roof)`,
       pounds(uplift.netLb).text,
-      { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+      { ref: tail.shapeRef },
     ),
   ];
 }

@@ -124,6 +124,12 @@ const anyChange: fc.Arbitrary<Change & { readonly stations: readonly number[] }>
   }),
   eave: fc.record({
     lengthIn: fc.constant(600),
+    obstructions: fc.array(
+      fc
+        .tuple(inches(0, 200), inches(0.5, 12))
+        .map(([fromIn, wideIn]) => ({ id: `o-${fromIn}`, fromIn, toIn: fromIn + wideIn })),
+      { maxLength: 8 },
+    ),
     pitchRisePer12: inches(0.01, 24),
     heightAbovePlateIn: inches(0, 60),
     plateWidthIn: inches(1.5, 16),
@@ -179,6 +185,7 @@ function leaves(value: unknown): readonly unknown[] {
 describe('on any design that the section accepts', () => {
   test('no check throws, and no text or number is without sense', () => {
     let computed = 0;
+    let hung = 0;
     fc.assert(
       fc.property(anyChange, (change) => {
         const job = fullJob(change);
@@ -186,6 +193,7 @@ describe('on any design that the section accepts', () => {
         if (!result.ok) return;
         computed += 1;
         const checks: readonly CheckResult[] = runChecks(job, result.value);
+        hung += checks.filter(({ check, value }) => check === 'block-hung' && value !== null).length;
         const all = leaves(checks);
         expect(all.filter((leaf) => typeof leaf === 'number' && !Number.isFinite(leaf))).toEqual([]);
         expect(
@@ -195,6 +203,7 @@ describe('on any design that the section accepts', () => {
       { numRuns: 300 },
     );
     expect(computed).toBeGreaterThan(150);
+    expect(hung).toBeGreaterThan(5);
   });
 });
 

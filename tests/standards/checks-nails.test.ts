@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { customaryHungNails } from '../../core/checks/data/hung-nails.ts';
+import { endGrainFactor, hungJointValues } from '../../core/checks/nails/hung-joint.ts';
 import { faceJointValue } from '../../core/checks/nails/joint-value.ts';
 import { toenailPenetrationIn, withdrawalPerInch } from '../../core/checks/nails/toenail.ts';
 import {
@@ -9,6 +11,7 @@ import {
   yieldModes,
   type DowelJoint,
 } from '../../core/checks/nails/yield-equations.ts';
+import { dressedSection } from '../../core/lumber/dressed-sizes.ts';
 import { findNail } from '../../core/takeoff/nails.ts';
 
 /** NDS 2018, Table 12.3.3A, as seen in transcription. */
@@ -302,6 +305,48 @@ describe('a hard side member on a soft main one', () => {
     const value = faceJointValue(joint);
     expect(value.lb).toBeCloseTo(Math.min(...Object.values(modes)), 8);
     expect(value.lb).toBeLessThan(value.tabulated.lb * value.penetrationFactor);
+  });
+});
+
+function hungBetween(rafterThicknessesIn: readonly [number, number]) {
+  return hungJointValues({
+    nail: nailOf('16d common'),
+    blockThicknessIn: 1.5,
+    blockGravity: gravity.DFL,
+    rafterThicknessesIn,
+    rafterGravity: gravity.DFL,
+  });
+}
+
+function customaryNailsOf(section: string): number | undefined {
+  const found = dressedSection(section);
+  return found === undefined ? undefined : customaryHungNails(found);
+}
+
+describe('nails in end grain', () => {
+  test('three 16d common of a header block take 283 lb, and 326 under snow', () => {
+    // Worked by hand: 141 lb (NDS 2018, Table 12N) x 0.67 (end grain, lateral: as seen in transcription; its paragraph,
+    // 12.5.2.2, from memory) x 3 (common practice, no source) = 283.4; x 1.15 (Table 2.3.2) = 325.9.
+    const { tail, end } = hungBetween([1.5, 1.5]);
+    expect(endGrainFactor).toBe(0.67);
+    for (const { lb } of [tail, end]) {
+      expect(Math.abs(lb * endGrainFactor * 3 - 283.4)).toBeLessThan(1);
+      expect(Math.abs(lb * endGrainFactor * 3 * 1.15 - 325.9)).toBeLessThan(1);
+    }
+  });
+
+  test('through the thicker of two rafters count for less, and stand 1.25 in. deep behind 2-1/4', () => {
+    // NDS 2018, 12.1.6.4: 3-1/2 - 2-1/4 = 1.25; 1.25 / 1.62 = 0.772 of 140.89 = 108.7.
+    for (const end of [hungBetween([1.5, 2.25]).end, hungBetween([2.25, 1.5]).end]) {
+      expect(end.penetrationIn).toBeCloseTo(1.25, 10);
+      expect(end.lb).toBeCloseTo((140.89 * 1.25) / 1.62, 1);
+    }
+  });
+
+  test('are two for a 2x4 and three for a 2x6, through each end of a header block and into the tail', () => {
+    // Common practice, no source.
+    expect(['2x4', '2x6', '2x8', '2x12'].map(customaryNailsOf)).toEqual([2, 3, 3, 3]);
+    expect(['1x6', '2x3'].map(customaryNailsOf)).toEqual([undefined, undefined]);
   });
 });
 

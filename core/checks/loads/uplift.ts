@@ -1,4 +1,5 @@
-import type { EaveToCheck, Tail } from '../eave-to-check.ts';
+import type { EaveToCheck } from '../eave-to-check.ts';
+import type { ReckonedTail } from '../statics/reckon-tail.ts';
 import { memberWeight } from './dead-load.ts';
 
 /** Dead load that may be counted against uplift, and the duration factor of wind. [-] */
@@ -21,7 +22,11 @@ export type Uplift = {
  * Source: ASCE 7-16, 2.4.1, combination 7 (0.6 D + 0.6 W), from memory.
  * @param upliftPsf - net upward pressure square to the roof, allowable stress level. [psf]
  */
-export function upliftOn(eave: EaveToCheck, tail: Tail, upliftPsf: number): Uplift {
+export function upliftOn(
+  eave: EaveToCheck,
+  tail: Pick<ReckonedTail, 'shape' | 'unit'>,
+  upliftPsf: number,
+): Uplift {
   const { shape, unit } = tail;
   const factor = Math.hypot(1, shape.slope);
   const alongIn = shape.overhangLevelIn * factor;
