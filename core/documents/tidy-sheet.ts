@@ -2,7 +2,7 @@ import type { Block, Sheet } from './sheet.ts';
 
 /**
  * Takes stray spaces out of everything that a sheet says: names and descriptions are printed as typed but for what
- * nobody sees on screen. A paragraph keeps its own line ends; an item of a list that holds nothing is left out.
+ * nobody sees on screen. A paragraph and a cell keep their own line ends; an item of a list that holds nothing is left out.
  */
 export function tidySheet(sheet: Sheet): Sheet {
   const { shop, job } = sheet;
@@ -25,18 +25,23 @@ function tidyBlock(block: Block): Block {
     case 'caution':
       return { ...block, text: tidy(block.text) };
     case 'paragraph':
-      return { ...block, text: block.text.split('\n').map(tidy).join('\n').trim() };
+      return { ...block, text: tidyLines(block.text) };
     case 'facts':
       return { ...block, pairs: block.pairs.map(([label, value]) => [label, tidy(value)]) };
     case 'list':
       return { ...block, items: block.items.map(tidy).filter((item) => item !== '') };
     case 'table':
-      return { ...block, rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(tidy) })) };
+      return { ...block, rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(tidyLines) })) };
     case 'signatures':
       return { ...block, parties: block.parties.map(tidy) };
     default:
       return block;
   }
+}
+
+/** Each line tidied; the line ends are the sheet's own. */
+function tidyLines(text: string): string {
+  return text.split('\n').map(tidy).join('\n').trim();
 }
 
 /** One space between words, but for the wider one around a dot that parts two things. */
