@@ -79,7 +79,6 @@ export type ProblemKind =
       readonly unit: string;
       readonly needs: string;
     }
-  | { readonly code: 'no-rate'; readonly task: string }
   | { readonly code: 'no-wage' }
   | { readonly code: 'margin-too-high'; readonly percent: string }
   // files and store

@@ -58,8 +58,6 @@ export function problemSentence(problem: Problem): string {
       return `${problem.item} has no price on or before ${problem.asOf}; its first is of ${problem.firstOn}. Add an earlier price or a later estimate date.`;
     case 'unit-does-not-fit':
       return `${problem.item} is priced by ${problem.unit}, which needs ${problem.needs}. Fill that in on the price list.`;
-    case 'no-rate':
-      return `No labour rate for "${problem.task}". Enter its hours in Settings.`;
     case 'no-wage':
       return 'No wage is set, so labour counts as nothing. Enter the wage for an hour in Settings.';
     case 'margin-too-high':

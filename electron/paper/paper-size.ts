@@ -16,8 +16,3 @@ export const margins = { left: 46, right: 46, top: 82, bottom: 50 } as const;
 export function contentWidthPt(paperSize: PaperSize): number {
   return paperSizes[paperSize].widthPt - margins.left - margins.right;
 }
-
-/** Height that a page leaves for its content. [pt] */
-export function contentHeightPt(paperSize: PaperSize): number {
-  return paperSizes[paperSize].heightPt - margins.top - margins.bottom;
-}

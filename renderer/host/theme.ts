@@ -1,10 +1,7 @@
-import { useSyncExternalStore } from 'react';
-
 /** Light or dark; `system` follows the computer. */
 export type Theme = 'system' | 'light' | 'dark';
 
 const storageName = 'eavewright-theme';
-const listeners = new Set<() => void>();
 let theme: Theme = read();
 
 /** Puts the theme that was chosen last on the page. */
@@ -22,20 +19,6 @@ export function chooseTheme(next: Theme): void {
   window.localStorage.setItem(storageName, next);
   document.cookie = `${storageName}=${next}; path=/; max-age=34560000; samesite=strict`;
   show();
-  for (const listener of listeners) listener();
-}
-
-/** The theme that is chosen now. */
-export function useTheme(): Theme {
-  return useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener);
-      return () => {
-        listeners.delete(listener);
-      };
-    },
-    () => theme,
-  );
 }
 
 function show(): void {

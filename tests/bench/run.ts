@@ -8,7 +8,7 @@ import type { JobResult } from '../../core/job/job-result.ts';
 import { readJobFile } from '../../core/job/read-job-file.ts';
 import { ensureBrowser } from '../app/ensure-browser.ts';
 import { sideBySide } from './measure.ts';
-import { lengthenJob } from './sample-times.ts';
+import { lengthenJob } from './lengthen-job.ts';
 import { timeStart } from './start-time.ts';
 
 /** `npm run bench`: medians and ratios, measured side by side in one run. One line of JSON a figure. */

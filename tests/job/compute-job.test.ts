@@ -3,7 +3,7 @@ import { computeJob } from '../../core/job/compute-job.ts';
 import type { JobFile } from '../../core/job/job-file.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { sumUsd } from '../../core/units/money.ts';
-import { lengthenJob } from '../bench/sample-times.ts';
+import { lengthenJob } from '../bench/lengthen-job.ts';
 import { exampleText, sampleText, soundJob, soundResult } from './example-job.ts';
 
 type Raw = Record<string, unknown> & {

@@ -1,5 +1,4 @@
 import type { Species } from '../../survey/site.ts';
-import type { SourceMark } from '../check-types.ts';
 
 /** A species group, for people and for nails. */
 export type SpeciesGroup = {
@@ -15,8 +14,6 @@ export const speciesGroups: Readonly<Record<Species, SpeciesGroup>> = {
   'hem-fir': { name: 'hem-fir', gravity: 0.43 },
   'spruce-pine-fir': { name: 'spruce-pine-fir', gravity: 0.42 },
 };
-
-export const gravityMark: SourceMark = 'published';
 
 /** Taken where nobody chose: the one of the four groups with the least nail values. */
 export const speciesWhereUnknown: Species = 'spruce-pine-fir';

@@ -5,8 +5,6 @@ const toenailDeg = 30;
 
 /** Toenail factor in withdrawal. [-] Source: NDS 2018, 12.5.4.1, as seen in transcription. */
 export const toenailWithdrawalFactor = 0.67;
-/** Toenail factor for lateral load. [-] Source: NDS 2018, 12.5.4.2, as seen in transcription. */
-export const toenailLateralFactor = 0.83;
 
 /**
  * How far a toenail stands in the member it is driven into, measured along the nail: started a third of its length from

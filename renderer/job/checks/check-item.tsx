@@ -4,9 +4,9 @@ import { sourceText, weakestMark } from '../../../core/documents/check-words.ts'
 import { titleOf } from '../../../core/documents/grouped-checks.ts';
 import { Button } from '../../kit/button.tsx';
 import { useJob } from '../job-context.ts';
+import { CheckAdvice } from './check-advice.tsx';
 import { DecisionForm } from './decision-form.tsx';
 import { DecisionNotes } from './decision-notes.tsx';
-import { MissingEntry } from './missing-entry.tsx';
 import { RatioBar } from './ratio-bar.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -63,13 +63,7 @@ export function CheckItem({ check }: { readonly check: CheckResult }) {
         </Button>
       </div>
       <div className="check-notes">
-        {check.remedy === null ? null : (
-          <p>
-            <strong>What would help: </strong>
-            {check.remedy}
-          </p>
-        )}
-        {check.missingField === null ? null : <MissingEntry path={check.missingField} />}
+        <CheckAdvice check={check} />
         {check.source.length === 0 ? null : (
           <p className="check-source">
             Source: {check.source.map((source) => sourceText(source)).join('; ')}

@@ -1,9 +1,9 @@
 import type { CheckResult } from '../../../core/checks/check-types.ts';
 import { limitText, sourceText } from '../../../core/documents/check-words.ts';
+import { CheckAdvice } from './check-advice.tsx';
 import { CheckCaution } from './check-caution.tsx';
 import './checks.css';
 import { DecisionNotes } from './decision-notes.tsx';
-import { MissingEntry } from './missing-entry.tsx';
 import { RatioBar } from './ratio-bar.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -57,13 +57,7 @@ export function CheckReckoning(props: {
           })}
         </ol>
       )}
-      {check.remedy === null ? null : (
-        <p>
-          <strong>What would help: </strong>
-          {check.remedy}
-        </p>
-      )}
-      {check.missingField === null ? null : <MissingEntry path={check.missingField} />}
+      <CheckAdvice check={check} />
       <Listed title="Sources" items={check.source.map((source) => sourceText(source))} />
       <Listed title="Taken as given" items={check.assumptions} />
     </div>

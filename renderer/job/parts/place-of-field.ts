@@ -57,8 +57,6 @@ export function fieldOfProblem(problem: Problem, prices: readonly PriceItem[]): 
       return fieldOfProblem(problem.because, prices);
     case 'piece-longer-than-stock':
       return 'priceList';
-    case 'no-rate':
-      return 'settings.labour';
     case 'no-wage':
       return 'settings.labour.wageUsdPerHour';
     default:
