@@ -1,4 +1,4 @@
-import type { HostEvent } from '../core/contract/reply.ts';
+import type { ChangeEvent, HostEvent } from '../core/contract/reply.ts';
 
 /** Where the host's events go out to whoever listens. */
 export type Events = {
@@ -22,7 +22,7 @@ export function createEvents(): Events {
 }
 
 /** What a write made different, by the command that did it. A job file can bring prices and settings along. */
-export function changedBy(command: string): readonly HostEvent['what'][] {
+export function changedBy(command: string): readonly ChangeEvent['what'][] {
   if (command === 'jobs.import' || command === 'jobs.openSample') return ['jobs', 'prices', 'settings'];
   switch (command.split('.')[0]) {
     case 'jobs':

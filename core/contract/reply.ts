@@ -1,4 +1,5 @@
 import type { Problem } from '../problems/problem.ts';
+import type { Usd } from '../units/money.ts';
 
 /** What crosses the bridge in answer to a command: the value, or the problem; never an exception. */
 export type Reply<T> =
@@ -6,4 +7,22 @@ export type Reply<T> =
   | { readonly ok: false; readonly problem: Problem };
 
 /** Something the host tells the page without being asked. */
-export type HostEvent = { readonly kind: 'changed'; readonly what: 'jobs' | 'prices' | 'settings' };
+export type HostEvent = ChangeEvent | SolvingEvent;
+
+/** A write made these different. */
+export type ChangeEvent = { readonly kind: 'changed'; readonly what: 'jobs' | 'prices' | 'settings' };
+
+/** How far a long computation has come that a page asked for. */
+export type SolvingEvent = {
+  readonly kind: 'solving';
+  /** The id that the page gave it. */
+  readonly solveId: string;
+  /** Which of its parts: the key of a cutting problem, or a step of a staircase. */
+  readonly key: string;
+  /** What the best found so far costs, and what nothing can cost less than. */
+  readonly costUsd: Usd;
+  readonly boundUsd: Usd;
+  /** Parts that are finished, and parts in all. [-] */
+  readonly done: number;
+  readonly of: number;
+};

@@ -102,12 +102,15 @@ function eventsOf(line: string): readonly HostEvent[] {
 }
 
 function isHostEvent(value: unknown): value is HostEvent {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    'kind' in value &&
-    value.kind === 'changed' &&
-    'what' in value &&
-    (value.what === 'jobs' || value.what === 'prices' || value.what === 'settings')
-  );
+  if (typeof value !== 'object' || value === null || !('kind' in value)) return false;
+  switch (value.kind) {
+    case 'changed':
+      return (
+        'what' in value && (value.what === 'jobs' || value.what === 'prices' || value.what === 'settings')
+      );
+    case 'solving':
+      return 'solveId' in value && typeof value.solveId === 'string' && 'key' in value && 'costUsd' in value;
+    default:
+      return false;
+  }
 }

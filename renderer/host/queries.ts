@@ -1,6 +1,6 @@
 import { QueryClient, useQuery, type UseQueryResult } from '@tanstack/react-query';
 import type { CommandInput, CommandName, CommandOutput } from '../../core/contract/contract.ts';
-import type { HostEvent, Reply } from '../../core/contract/reply.ts';
+import type { ChangeEvent, Reply } from '../../core/contract/reply.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { invoke, subscribe } from '../bridge.ts';
 import { HostLost } from './transport.ts';
@@ -29,7 +29,7 @@ export const queryClient = new QueryClient({
 });
 
 /** Which answers become old when a topic changes. */
-const commandsByTopic: Readonly<Record<HostEvent['what'], readonly CommandName[]>> = {
+const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName[]>> = {
   jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list'],
   prices: ['prices.list'],
   settings: ['settings.get'],
@@ -80,7 +80,9 @@ export function problemOf(error: Error | null): Problem | undefined {
 
 /** Keeps answers fresh: after what other windows change, and after the host comes back. */
 export function keepAnswersFresh(): () => void {
-  const stopEvents = subscribe((event) => void forget(event.what));
+  const stopEvents = subscribe((event) => {
+    if (event.kind === 'changed') void forget(event.what);
+  });
   const stopConnection = onConnection(() => {
     if (currentConnection() === 'here') {
       void queryClient.refetchQueries({ predicate: (query) => query.state.status === 'error' });
@@ -93,13 +95,13 @@ export function keepAnswersFresh(): () => void {
 }
 
 /** What a writing command makes old. A job that comes in may bring prices and settings with it. */
-function topicsOf(command: CommandName): readonly HostEvent['what'][] {
+function topicsOf(command: CommandName): readonly ChangeEvent['what'][] {
   if (command === 'jobs.openSample' || command === 'jobs.import') return ['jobs', 'prices', 'settings'];
   const topic = command.split('.')[0];
   return topic === 'prices' || topic === 'settings' ? [topic] : ['jobs'];
 }
 
-async function forget(topic: HostEvent['what']): Promise<void> {
+async function forget(topic: ChangeEvent['what']): Promise<void> {
   const old = new Set<unknown>(commandsByTopic[topic]);
   await queryClient.invalidateQueries({ predicate: (query) => old.has(query.queryKey[0]) });
 }

@@ -55,7 +55,7 @@ export function useOpenJob(jobId: string, again: number): Opening {
       void open();
     }
     const stopHearing = subscribe((event) => {
-      if (event.what === 'jobs') editors.get(jobId)?.editor.heard();
+      if (event.kind === 'changed' && event.what === 'jobs') editors.get(jobId)?.editor.heard();
     });
     return () => {
       left = true;
