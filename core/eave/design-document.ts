@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { plainSection } from '../lumber/dressed-sizes.ts';
-import { decimalField, lengthField } from '../survey/fields.ts';
+import { decimalField, lengthField, pitchField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
 import { decisionSchema, notchRuleSchema, structureSchema } from './structure.ts';
 
@@ -26,6 +26,37 @@ export const stockSchema = z.strictObject({
 });
 export type Stock = z.infer<typeof stockSchema>;
 
+/** Ways to fasten an extender, in the order of their default cost. */
+export const methodSchema = z.enum([
+  'side',
+  'filler',
+  'outer-face',
+  'block-hung',
+  'full-length',
+  'end-replacement',
+]);
+/**
+ * `side`: face against a rafter. `filler`: on a joist's side with a filler as thick as the joist between. `outer-face`:
+ * on the outside of an end rafter. `block-hung`: between two rafters, carried by a header block. `full-length`: a new
+ * whole rafter beside the old one. `end-replacement`: in the place of a gable rafter that is cut back.
+ */
+export type Method = z.infer<typeof methodSchema>;
+
+/** What an eave's end meets. `meets` names the rake, or the other eave at a corner. */
+export const eaveEndSchema = z.strictObject({
+  /** `inside-corner`: two eaves meet in a valley; `outside-corner`: their fascias meet in a mitre. */
+  kind: z.enum(['free', 'rake', 'outside-corner', 'inside-corner']).default('free'),
+  meets: z.string().max(40).default(''),
+});
+export type EaveEnd = z.infer<typeof eaveEndSchema>;
+
+/** A tail of the person's own between two rafters, hung on header blocks at this station. */
+export const addedTailSchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  /** Centre. [in] */
+  stationIn: lengthField({ least: 0, most: 12000 }),
+});
+
 export const eaveDesignSchema = z.strictObject({
   eaveId: z.string().min(1).max(40),
   /** The number the person gives; the two fields below say how it is measured. [in] */
@@ -41,8 +72,41 @@ export const eaveDesignSchema = z.strictObject({
   preferredSide: sideSchema.default('right'),
   /** Rafters where the person fixed the side, or wants no extender. */
   pins: z
-    .array(z.strictObject({ rafterId: z.string().min(1), side: z.enum(['left', 'right', 'none']) }))
+    .array(
+      z.strictObject({
+        rafterId: z.string().min(1),
+        side: z.enum(['left', 'right', 'none']),
+        /** Absent where the method is left to the program. */
+        method: methodSchema.optional(),
+      }),
+    )
     .default([]),
+  /** Tails hung between rafters where the person wants them; the program proposes further ones. */
+  addedTails: z.array(addedTailSchema).max(1000).default([]),
+  layout: z
+    .strictObject({
+      /** Methods that the program may propose beside `side`. */
+      allowFiller: z.boolean().default(true),
+      allowBlockHung: z.boolean().default(true),
+      allowOuterFace: z.boolean().default(false),
+      allowFullLength: z.boolean().default(true),
+      allowEndReplacement: z.boolean().default(false),
+      /** Largest clear gap between neighbouring tails; null takes it from sheathing, fascia and soffit. [in] */
+      largestGapIn: lengthField({ least: 4, most: 96 }).nullable().default(null),
+      /** Whether panel joints have to land on tails. */
+      panelJointsOnTails: z.boolean().default(true),
+    })
+    .prefault({}),
+  /** `parallel`: the back end is cut parallel to a plumb tail, so that pieces nest in a board. */
+  backEnd: z.enum(['parallel', 'square']).default('parallel'),
+  ends: z.strictObject({ left: eaveEndSchema.prefault({}), right: eaveEndSchema.prefault({}) }).prefault({}),
+  /** `straight`: the fascia is straight in plan and each tail's overhang follows from the wall's bow; `follow`: every tail sticks out alike. */
+  fasciaInPlan: z.enum(['straight', 'follow']).default('straight'),
+  /** Limits of the tails' own overhang on a bowed wall; null: no limit. [in] */
+  leastOverhangIn: lengthField({ least: 0, most: 96 }).nullable().default(null),
+  mostOverhangIn: lengthField({ least: 0, most: 96 }).nullable().default(null),
+  /** Pitch of a kicked-up tail, flatter than the roof, on a packer; null follows the roof. */
+  kickUpPitchRisePer12: pitchField.nullable().default(null),
   /** `as-found`: each tail follows its own rafter. `parallel`: level with the plate. `best-fit`: straight, may fall. */
   fasciaLine: z.enum(['as-found', 'parallel', 'best-fit']).default('parallel'),
   fascia: z.strictObject({
@@ -54,11 +118,27 @@ export const eaveDesignSchema = z.strictObject({
     pastRightIn: lengthField({ least: 0, most: 60 }).default(0),
     /** Joints cut on a bevel over a tail (else butted). */
     bevelJoints: z.boolean().default(true),
+    /** A 2x behind the finish board, nailed to the tails. */
+    subFascia: z
+      .strictObject({
+        wanted: z.boolean().default(false),
+        stock: stockSchema.prefault({ section: '2x6' }),
+      })
+      .prefault({}),
   }),
   soffit: z
     .strictObject({
       kind: z.enum(['level', 'sloped', 'open']).default('level'),
       thicknessIn: lengthField({ least: 0, most: 4 }).default(0.375),
+      /** Id of the price item the soffit panels are cut from; blank means none chosen yet. */
+      itemId: z.string().default(''),
+      /** Ledger on the wall that carries a level soffit's inner edge. */
+      ledger: z
+        .strictObject({ wanted: z.boolean().default(true), stock: stockSchema.prefault({ section: '2x4' }) })
+        .prefault({}),
+      /** Id of the price item of a vent, and the net free area of one (or of one foot of strip). [sq in] */
+      ventItemId: z.string().default(''),
+      ventNetFreeSqIn: z.number().min(0).max(1000).default(0),
     })
     .prefault({}),
   blocks: z.strictObject({
@@ -84,6 +164,37 @@ export const eaveDesignSchema = z.strictObject({
 });
 export type EaveDesign = z.infer<typeof eaveDesignSchema>;
 
+export const rakeDesignSchema = z.strictObject({
+  rakeId: z.string().min(1).max(40),
+  /** `ladder`: two rails with rungs, nailed to the gable wall, for small overhangs. */
+  kind: z.enum(['lookouts', 'ladder', 'none']).default('lookouts'),
+  /** Level, from the gable wall's framing face to the barge rafter's outer face. [in] */
+  overhangIn: lengthField({ least: 1, most: 48 }),
+  lookout: stockSchema,
+  /** Largest spacing of lookouts or rungs along the slope, on centre. [in] */
+  spacingIn: lengthField({ least: 6, most: 48 }).default(24),
+  /** `notched`: let into the gable rafter's top edge and run through; `butted`: nailed to its face on both sides. */
+  atGableRafter: z.enum(['notched', 'butted']).default('notched'),
+  barge: stockSchema,
+  fascia: z
+    .strictObject({ wanted: z.boolean().default(true), stock: stockSchema.prefault({ section: '1x8' }) })
+    .prefault({}),
+});
+export type RakeDesign = z.infer<typeof rakeDesignSchema>;
+
+/** What was built, as read off the tape on site and typed back in. */
+export const asBuiltSchema = z.strictObject({
+  eaveId: z.string().min(1).max(40),
+  /** Id of the extender. */
+  extenderId: z.string().min(1).max(40),
+  /** Cut and in its place: nothing of it is still to be cut. */
+  inPlace: z.boolean().default(true),
+  /** Centre where it was set, null where it is as laid out. [in] */
+  stationIn: lengthField({ least: 0, most: 12000 }).nullable().default(null),
+  note: z.string().max(500).default(''),
+});
+export type AsBuilt = z.infer<typeof asBuiltSchema>;
+
 export const extraCostSchema = z.strictObject({
   id: z.string().min(1).max(40),
   description: z.string().min(1).max(200),
@@ -99,6 +210,8 @@ export type ExtraCost = z.infer<typeof extraCostSchema>;
 export const designSchema = z.strictObject({
   version: z.literal(1),
   eaves: z.array(eaveDesignSchema).max(40),
+  rakes: z.array(rakeDesignSchema).max(40).default([]),
+  asBuilt: z.array(asBuiltSchema).max(5000).default([]),
   /** Costs that no survey gives: staging, disposal, permit, a roofer. */
   extraCosts: z.array(extraCostSchema).max(500).default([]),
   exclusions: z.array(z.string().min(1).max(300)).max(100).default([]),

@@ -91,6 +91,7 @@ export function layOutEave(
     fascia: fascia.pieces,
     fasciaLengthIn: fascia.pieces.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
     fasciaLine,
+    ends: design.ends,
   } satisfies Omit<EaveLayout, 'findings'>;
   return ok({
     ...laid,
@@ -174,6 +175,8 @@ function makeExtender(choice: Placed, edge: OwnEdge, sizes: Sizes, letter: strin
     windowHeadBelowPlateIn: survey.windowHeadBelowPlateIn,
   });
   return {
+    id: rafter.id,
+    method: 'side',
     mark: pieceMark(letter, 'E', rafter.number),
     rafterId: rafter.id,
     rafterNumber: rafter.number,
@@ -187,6 +190,11 @@ function makeExtender(choice: Placed, edge: OwnEdge, sizes: Sizes, letter: strin
     liftAtTailIn: edge.liftAtTailIn,
     pitchRisePer12: edge.pitchRisePer12,
     blankSixteenths: sixteenthsUp(section.blankLengthIn),
+    wallOutIn: 0,
+    overhangLevelIn,
+    filler: null,
+    headers: [],
+    inPlace: false,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { EaveEnd, Method } from '../eave/design-document.ts';
 import type { Side } from '../survey/survey-document.ts';
 import type { RafterSection } from '../eave/section-types.ts';
 import type { Sixteenths } from '../units/sixteenths.ts';
@@ -15,6 +16,7 @@ export type PlacedRafter = {
   readonly pitchRisePer12: number;
   readonly heightAbovePlateIn: number;
   readonly clearBackspanIn: number | null;
+  readonly condition: 'sound' | 'doubtful' | 'rotten';
 };
 
 /** A thing that stands on the plate: [left, right] along the wall line. [in] */
@@ -25,17 +27,52 @@ export type Occupied = {
   readonly rightIn: number;
 };
 
-/** A new piece beside an old rafter. */
-export type Extender = {
+/** What a filler is built of, thickest first. */
+export type Filler = {
   readonly mark: string;
+  /** Thickness asked for: that of the joist it makes up for. [in] */
+  readonly wantedIn: number;
+  /** Names of lumber sections or panel items, and their actual thickness. [in] */
+  readonly layers: readonly {
+    readonly name: string;
+    readonly itemId: string | null;
+    readonly thicknessIn: number;
+  }[];
+  /** Wanted less built; beyond 1/16 in. either way a finding tells it. [in] */
+  readonly offIn: number;
+  readonly lengthSixteenths: Sixteenths;
+};
+
+/** A block between two rafters that a hung tail is nailed to. */
+export type HeaderBlock = {
+  readonly mark: string;
+  /** `back` at the tail's back end; `plate` over the plate. */
+  readonly place: 'back' | 'plate';
+  readonly leftIn: number;
+  readonly rightIn: number;
+  /** From the wall's framing face up the slope to the block's near face. [in] */
+  readonly alongIn: number;
+  readonly lengthSixteenths: Sixteenths;
+};
+
+/** A new tail: beside an old rafter, in its place, or hung between two. */
+export type Extender = {
+  /** The rafter's id where it is fastened to one; the added tail's id, or one of ours, where it is hung. */
+  readonly id: string;
+  readonly method: Method;
+  readonly mark: string;
+  /** The rafter it is fastened to; of a hung tail the one on its left. */
   readonly rafterId: string;
   readonly rafterNumber: number;
   readonly side: Side;
   readonly centreIn: number;
   readonly leftIn: number;
   readonly rightIn: number;
-  /** Why this side: the person's pin, the preferred side, or the other side because of a clash. */
-  readonly because: 'pinned' | 'preferred' | 'moved';
+  /**
+   * Why here: the person's pin or what was built, the preferred side, another place because of a clash, or a tail put
+   * in for the largest gap, for a panel joint, or for evenness.
+   */
+  readonly because: 'pinned' | 'built' | 'preferred' | 'moved' | 'gap' | 'panel-joint' | 'even';
   /** What stood in the way on the side not taken, or on a pinned side. */
   readonly clash: string | null;
   readonly section: RafterSection;
@@ -44,6 +81,14 @@ export type Extender = {
   /** Pitch of the extender's own edge, once its tail stands on the fascia line. [in/12 in] */
   readonly pitchRisePer12: number;
   readonly blankSixteenths: Sixteenths;
+  /** How far the wall's framing face stands out of the reference line here. [in] */
+  readonly wallOutIn: number;
+  /** This tail's own level overhang, from the bowed wall to the line of the tails. [in] */
+  readonly overhangLevelIn: number;
+  readonly filler: Filler | null;
+  readonly headers: readonly HeaderBlock[];
+  /** Cut, nailed and typed back in: no longer to be cut. */
+  readonly inPlace: boolean;
 };
 
 /** A rafter that gets no extender, and why. */
@@ -112,6 +157,16 @@ export type Finding = {
     | 'wide-gap'
     | 'bay-too-narrow'
     | 'unplaced'
+    | 'panel-joint'
+    | 'filler-thickness'
+    | 'method'
+    | 'pin-out-of-place'
+    | 'overhang-limit'
+    | 'wall-bow'
+    | 'corner'
+    | 'kick-up'
+    | 'old-block'
+    | 'rake'
     | 'soffit-not-counted';
   readonly text: string;
   /** Advisory structural results carry the caution wherever shown. */
@@ -134,5 +189,6 @@ export type EaveLayout = {
   readonly fascia: readonly FasciaPiece[];
   readonly fasciaLengthIn: number;
   readonly fasciaLine: FasciaLine;
+  readonly ends: { readonly left: EaveEnd; readonly right: EaveEnd };
   readonly findings: readonly Finding[];
 };

@@ -37,11 +37,41 @@ export const fasteningSchema = z.strictObject({
   fasciaNailsDeep: z.int().min(1).max(20).default(3),
   sheathingNail: z.string().min(1).default('8d common'),
   sheathingSpacingIn: lengthField({ least: 1, most: 24 }).default(6),
+  /** Through each end of a header block, and through it into the extender: 2x4, and deeper (common practice, no source). */
+  headerNail: z.string().min(1).default('16d common'),
+  headerNailsShallow: z.int().min(1).max(20).default(2),
+  headerNailsDeep: z.int().min(1).max(20).default(3),
+  /** Lookouts: into the gable rafter, into the first inside rafter, and the barge rafter into each. */
+  lookoutNail: z.string().min(1).default('16d common'),
+  lookoutNailsPerJoint: z.int().min(1).max(20).default(3),
+  soffitNail: z.string().min(1).default('6d common galvanized'),
+  soffitSpacingIn: lengthField({ least: 1, most: 24 }).default(6),
   plankNailsPerBearing: z.int().min(1).max(10).default(2),
   /** Added to every count for loss (common practice, no source: 5 to 10 %). [%] */
   lossPercent: z.number().min(0).max(100).default(10),
 });
 export type Fastening = z.infer<typeof fasteningSchema>;
+
+/** How the layout weighs methods, and how wide a gap it lets stand (common practice, no source, each). */
+export const layoutRulesSchema = z.strictObject({
+  /** Cost of a method against that of a plain side-nailed extender on the preferred side, which is 0. [-] */
+  weights: z
+    .strictObject({
+      otherSide: z.number().min(0).max(1000).default(1),
+      filler: z.number().min(0).max(1000).default(4),
+      outerFace: z.number().min(0).max(1000).default(6),
+      blockHung: z.number().min(0).max(1000).default(10),
+      fullLength: z.number().min(0).max(1000).default(14),
+      endReplacement: z.number().min(0).max(1000).default(18),
+    })
+    .prefault({}),
+  /** Largest clear gap that a plank deck, a 1x fascia, a fascia on a 2x sub-fascia, and a soffit may span. [in] */
+  plankGapIn: lengthField({ least: 4, most: 96 }).default(24),
+  thinFasciaGapIn: lengthField({ least: 4, most: 96 }).default(24),
+  thickFasciaGapIn: lengthField({ least: 4, most: 96 }).default(32),
+  soffitGapIn: lengthField({ least: 4, most: 96 }).default(24),
+});
+export type LayoutRules = z.infer<typeof layoutRulesSchema>;
 
 export const shopSettingsSchema = z.strictObject({
   version: z.literal(1).default(1),
@@ -93,6 +123,7 @@ export const shopSettingsSchema = z.strictObject({
     })
     .prefault({}),
   fastening: fasteningSchema.prefault({}),
+  layout: layoutRulesSchema.prefault({}),
   /** Added to plank quantities for waste (common practice, no source). [%] */
   plankWastePercent: z.number().min(0).max(100).default(10),
   plankCoverIn: lengthField({ least: 1, most: 24 }).default(5.5),

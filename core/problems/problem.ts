@@ -1,3 +1,5 @@
+import type { PieceUse } from '../takeoff/takeoff-types.ts';
+
 /**
  * Everything that a person can cause and has to mend. `field`, where present, is the dotted path of the entry in the
  * job document, e.g. `survey.eaves.0.rafters.3.readingIn`, so that the message can stand at the entry.
@@ -65,7 +67,7 @@ export type ProblemKind =
       readonly pieceIn: number;
       readonly longestIn: number;
       /** What the piece is for, and the middle of it along the wall line. */
-      readonly use?: 'extender' | 'block' | 'fascia';
+      readonly use?: PieceUse;
       readonly middleIn?: number;
     }
   /** A length that the cut plan goes without, because of the problem behind it; the sum is whole all the same. */

@@ -117,12 +117,24 @@ function wayOut({ use, middleIn }: Extract<Problem, { code: 'piece-longer-than-s
   const longer = 'add a longer length to the price list';
   switch (use) {
     case 'fascia':
+    case 'sub-fascia':
+    case 'ledger':
       return middleIn === undefined
         ? `Set a tail in the gap under it, or ${longer}.`
         : `Set a tail in the gap at ${formatLength(middleIn)}, or ${longer}.`;
     case 'block':
       return `Leave its bay open in Design, or ${longer}.`;
+    case 'header':
+      return `Set its tail elsewhere in Design, or ${longer}.`;
+    case 'lookout':
+    case 'ladder':
+    case 'barge':
+    case 'rake-fascia':
+      return `Shorten the rake's overhang, or ${longer}.`;
     case 'extender':
+    case 'filler':
+    case 'shim':
+    case 'packer':
     case undefined:
       return 'Add a longer length to the price list, or shorten the overhang or backspan.';
     default:

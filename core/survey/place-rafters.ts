@@ -63,6 +63,7 @@ function placeOne(
     pitchRisePer12: reading.pitchRisePer12 ?? eave.pitchRisePer12,
     heightAbovePlateIn: reading.heightAbovePlateIn ?? eave.heightAbovePlateIn,
     clearBackspanIn: reading.clearBackspanIn ?? eave.clearBackspanIn,
+    condition: reading.condition,
   };
 }
 

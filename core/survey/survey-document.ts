@@ -29,6 +29,10 @@ export const rafterSurveySchema = z.strictObject({
   joistThicknessIn: lengthField({ least: 0.5, most: 12 }).nullable().default(null),
   /** Clear length along the slope, from the wall's framing face inward, before a purlin, brace or ridge. [in] */
   clearBackspanIn: lengthField({ least: 1, most: 600 }).nullable().default(null),
+  /** What is left of an old tail past the wall's framing face, level; 0 where the roof stops at the wall. [in] */
+  oldTailIn: lengthField({ least: 0, most: 60 }).default(0),
+  /** `rotten` where nothing can be nailed to it. */
+  condition: z.enum(['sound', 'doubtful', 'rotten']).default('sound'),
   note: z.string().max(2000).default(''),
 });
 export type RafterSurvey = z.infer<typeof rafterSurveySchema>;
@@ -40,6 +44,15 @@ export const obstructionSchema = z.strictObject({
   fromIn: lengthField({ least: 0, most: 12000 }),
   toIn: lengthField({ least: 0, most: 12000 }),
 });
+
+/** How far the wall's framing face stands out of a straight reference line at a station. */
+export const wallReadingSchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  stationIn: lengthField({ least: 0, most: 12000 }),
+  /** Outward is positive, inward negative. [in] */
+  outIn: lengthField({ least: -24, most: 24 }),
+});
+export type WallReading = z.infer<typeof wallReadingSchema>;
 
 export const eaveSurveySchema = z.strictObject({
   id: z.string().min(1).max(40),
@@ -66,6 +79,10 @@ export const eaveSurveySchema = z.strictObject({
   deckStaysOn: z.boolean().default(true),
   /** True where old blocks stand between the rafters at the plate. */
   hasOldBlocks: z.boolean().default(false),
+  /** Bays that differ from `hasOldBlocks`, each named by the id of the rafter on its left. */
+  otherOldBlocks: z.array(z.string().min(1)).max(5000).default([]),
+  /** Readings of the wall's bow from a string; none means a straight wall. */
+  wallReadings: z.array(wallReadingSchema).max(500).default([]),
   /** Level span of the old rafter, from the plate to the ridge or to the purlin it rests on. [in] */
   rafterSpanIn: lengthField({ least: 12, most: 1200 }).nullable().default(null),
   /** Species group of the old rafters and plates, where it is known. */
@@ -86,6 +103,28 @@ export const eaveSurveySchema = z.strictObject({
 });
 export type EaveSurvey = z.infer<typeof eaveSurveySchema>;
 
+/** A gable edge that rises from one end of an eave to the ridge. */
+export const rakeSurveySchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  name: z.string().min(1).max(80),
+  /** The eave it rises from, and at which of its ends. */
+  eaveId: z.string().min(1).max(40),
+  end: sideSchema,
+  /** Level, from the eave wall's framing face to the ridge's centre line. [in] */
+  runIn: lengthField({ least: 12, most: 1200 }),
+  ridgeThicknessIn: lengthField({ least: 0, most: 12 }).default(1.5),
+  /** Blank where the eave's own value holds. */
+  pitchRisePer12: pitchField.nullable().default(null),
+  endRafterThicknessIn: lengthField({ least: 0.5, most: 12 }).nullable().default(null),
+  endRafterDepthIn: lengthField({ least: 1, most: 24 }).nullable().default(null),
+  /** Level, from the gable wall's framing face to the near face of the first rafter inside it; blank: from the eave's stations. [in] */
+  firstInsideIn: lengthField({ least: 1, most: 120 }).nullable().default(null),
+  /** How far old deck boards run out past the gable wall's framing face. [in] */
+  deckPastIn: lengthField({ least: 0, most: 48 }).default(0),
+  note: z.string().max(2000).default(''),
+});
+export type RakeSurvey = z.infer<typeof rakeSurveySchema>;
+
 export const surveySchema = z.strictObject({
   version: z.literal(1),
   yearBuilt: z.int().min(1600).max(2200).nullable().default(null),
@@ -95,6 +134,7 @@ export const surveySchema = z.strictObject({
   /** What the place brings: snow, wind, roofing, attic. */
   site: siteSchema.prefault({}),
   eaves: z.array(eaveSurveySchema).max(40),
+  rakes: z.array(rakeSurveySchema).max(40).default([]),
 });
 /** What was measured on the old house. A versioned document. */
 export type Survey = z.infer<typeof surveySchema>;

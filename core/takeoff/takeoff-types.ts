@@ -5,17 +5,37 @@ import type { TracePart } from '../trace/trace.ts';
 import type { DecimalText } from '../units/money.ts';
 import type { Sixteenths } from '../units/sixteenths.ts';
 
+/** What a piece is for. */
+export type PieceUse =
+  | 'extender'
+  | 'block'
+  | 'fascia'
+  | 'filler'
+  | 'header'
+  | 'shim'
+  | 'packer'
+  | 'sub-fascia'
+  | 'ledger'
+  | 'lookout'
+  | 'ladder'
+  | 'barge'
+  | 'rake-fascia';
+
 /** A piece that is cut from lumber, with where it goes. Marks are unique in a job. */
 export type Piece = {
-  /** E extender, B block, F fascia, after the eave's letter: `A-E07`. */
+  /** The eave's letter, a letter for the kind of piece (core/layout/marks.ts) and a number: `A-E07`. */
   readonly mark: string;
-  readonly use: 'extender' | 'block' | 'fascia';
+  readonly use: PieceUse;
   readonly stock: Stock;
   readonly lengthSixteenths: Sixteenths;
   readonly eaveId: string;
   readonly stationIn: number;
   /** For the saw, in words of the trade: `plumb tail 26.6 deg`, `seat 3-1/16", heel 1-1/2"`. */
   readonly cuts: string;
+  /** Overall length less mid-line length, where both ends are parallel plumb cuts: d m. [1/16 in] */
+  readonly slantSixteenths?: Sixteenths;
+  /** Pieces that are no mirror image of themselves are marked for the saw. */
+  readonly hand?: 'left' | 'right';
   /** Ref of what gave its length: `section/...`, `bay/...`. */
   readonly ref: string;
 };

@@ -103,6 +103,14 @@ function takenWords(extender: Extender): string {
       return extender.clash === null ? `${side}, pinned` : `${side}, pinned: ${extender.clash}`;
     case 'moved':
       return `${side}: ${extender.clash ?? 'other side taken'}`;
+    case 'built':
+      return `${side}, as built`;
+    case 'gap':
+      return `${side}, for the widest gap allowed`;
+    case 'panel-joint':
+      return `${side}, under a panel joint`;
+    case 'even':
+      return `${side}, to even the gaps`;
     default:
       return extender.because satisfies never;
   }

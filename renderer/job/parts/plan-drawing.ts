@@ -51,6 +51,7 @@ export function measuredPlan(eave: EaveSurvey, index: number, measured: Measured
       fascia: [],
       fasciaLengthIn: 0,
       fasciaLine: { mode: 'as-found', atStartIn: 0, risePerInch: 0, highestIn: 0, lowestIn: 0 },
+      ends: { left: { kind: 'free', meets: '' }, right: { kind: 'free', meets: '' } },
       findings: [],
     },
     options,

@@ -5,7 +5,21 @@ import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { Figure } from '../parts/figure.tsx';
 import { Said } from '../parts/said.tsx';
 
-const uses = { extender: 'Extender', block: 'Block', fascia: 'Fascia' } as const;
+const uses: Readonly<Record<Piece['use'], string>> = {
+  extender: 'Extender',
+  block: 'Block',
+  fascia: 'Fascia',
+  filler: 'Filler',
+  header: 'Header block',
+  shim: 'Shim',
+  packer: 'Packer',
+  'sub-fascia': 'Sub-fascia',
+  ledger: 'Ledger',
+  lookout: 'Lookout',
+  ladder: 'Ladder piece',
+  barge: 'Barge rafter',
+  'rake-fascia': 'Rake fascia',
+};
 
 const columns: readonly TableColumn<Piece>[] = [
   {
