@@ -1,5 +1,6 @@
 import { nearestSixteenth } from '../units/sixteenths.ts';
-import { spanOf, type CuttingModel, type Load } from './cutting-model.ts';
+import { kerfAlong, slantOf, usedSixteenths } from './board-use.ts';
+import type { CuttingModel, Load } from './cutting-model.ts';
 import type { Board, CutItem, CuttingProblem } from './cut-plan-types.ts';
 
 /**
@@ -23,20 +24,23 @@ export function loadsToBoards(
   return ordered.map((load, index) => {
     const stock = model.stocks[load.stock];
     if (stock === undefined) throw new Error('cut plan: a load without stock');
-    const items = load.sizes.map((size) => {
+    const unsorted = load.sizes.map((size) => {
       const item = waiting.get(model.sizes[size]?.span ?? -1)?.pop();
       if (item === undefined) throw new Error('cut plan: more places than pieces');
       return item;
     });
+    const items = unsorted.toSorted((a, b) => slantOf(problem, a) - slantOf(problem, b));
+    const steepest = items.at(-1);
+    const lastCut = kerfAlong(problem, steepest === undefined ? 0 : slantOf(problem, steepest));
+    const usable = stock.lengthSixteenths - 2 * problem.endTrimSixteenths;
     return {
       number: index + 1,
       itemId: stock.itemId,
       lengthSixteenths: stock.lengthSixteenths,
       priceCents: stock.cents,
+      onHand: false,
       items,
-      offcutSixteenths: nearestSixteenth(
-        Math.max(0, stock.room - problem.kerfSixteenths - spanOf(model, load.sizes)) / 16,
-      ),
+      offcutSixteenths: nearestSixteenth(Math.max(0, usable - usedSixteenths(problem, items) - lastCut) / 16),
     };
   });
 }

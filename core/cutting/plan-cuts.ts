@@ -1,13 +1,13 @@
 import { ok, type Result } from '../result.ts';
-import { usd } from '../units/money.ts';
+import { zeroUsd } from '../units/money.ts';
 import type { Problem } from '../problems/problem.ts';
-import type { Usd } from '../units/money.ts';
 import { isBetter } from './better-loads.ts';
 import { checkPlan } from './check-plan.ts';
 import { loadsToBoards } from './loads-to-boards.ts';
 import { bestOneLength } from './one-length.ts';
 import { planLoads } from './plan-loads.ts';
 import { stockGroup } from './stock-group.ts';
+import { gapOf, usdOfCents } from './with-bound.ts';
 import { centsOf, cuttingModel } from './cutting-model.ts';
 import type { CutPlan, CuttingProblem } from './cut-plan-types.ts';
 
@@ -46,8 +46,11 @@ export function planCuts(problem: CuttingProblem): Result<CutPlan, Problem> {
     boards,
     costUsd: usdOfCents(cents),
     boundUsd: usdOfCents(bound),
-    gap: bound === 0 ? (cents === 0 ? 0 : 1) : (cents - bound) / bound,
-    status: bound === cents ? 'optimal' : 'best-found',
+    ...gapOf(cents, bound),
+    proof: bound === cents ? 'exact-bound' : 'none',
+    certificate: null,
+    tiesProven: false,
+    unmetPins: [],
     yield: net / bought,
     oneLengthUsd: oneLength === null ? null : usdOfCents(oneLength.cents),
     oneLengthFt: oneLength === null ? null : oneLength.stock.lengthSixteenths / 192,
@@ -56,15 +59,15 @@ export function planCuts(problem: CuttingProblem): Result<CutPlan, Problem> {
 
 const emptyPlan: Omit<CutPlan, 'group' | 'stock'> = {
   boards: [],
-  costUsd: usd(0),
-  boundUsd: usd(0),
+  costUsd: zeroUsd,
+  boundUsd: zeroUsd,
   gap: 0,
   status: 'optimal',
+  proof: 'exact-bound',
+  certificate: null,
+  tiesProven: true,
+  unmetPins: [],
   yield: 1,
   oneLengthUsd: null,
   oneLengthFt: null,
 };
-
-function usdOfCents(cents: number): Usd {
-  return usd(`${cents}e-2`);
-}

@@ -1,4 +1,5 @@
 import type { EaveDesign } from '../eave/design-document.ts';
+import type { CutPlan } from '../cutting/cut-plan-types.ts';
 import { eaveLetter } from '../layout/eave-letter.ts';
 import { layOutEave } from '../layout/lay-out-eave.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
@@ -19,17 +20,21 @@ import { planLumber } from './plan-lumber.ts';
  * Computes a whole job: survey and design to layout, pieces, cut plans and estimate.
  * Eaves are laid out in the order of the survey and lettered A, B ... Z, AA.
  * @param input - documents, prices and settings; nothing else is read, so that equal inputs give equal results.
+ * @param solved - cut plans found before, by `problemKey`; one that fits is used instead of planning anew.
  * @returns every figure of the job; or the problem that stops it, with the path of the entry to mend. What merely has
  * no price does not stop it: the estimate names it in `lacks`.
  */
-export function computeJob(input: JobInput): Result<JobResult, Problem> {
+export function computeJob(
+  input: JobInput,
+  solved?: ReadonlyMap<string, CutPlan>,
+): Result<JobResult, Problem> {
   const problem = documentProblem(input);
   if (problem !== undefined) return fail(problem);
   const laidOut = layOutEaves(input);
   if (!laidOut.ok) return laidOut;
   const eaves = laidOut.value;
   const takeoff = takeOff(input, eaves);
-  const { cutPlans, unplanned, leftOut } = planLumber(input, takeoff.pieces);
+  const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(input, takeoff.pieces, solved);
   const notes = [...looseEnds(input), ...strangeSections(input.priceList)];
   const estimate = makeEstimate(input, takeoff, cutPlans, unplanned, leftOut, notes);
   if (!estimate.ok) return estimate;
@@ -38,6 +43,7 @@ export function computeJob(input: JobInput): Result<JobResult, Problem> {
     takeoff,
     cutPlans,
     unplanned,
+    cuttingProblems,
     estimate: estimate.value,
     findings: [...eaves.flatMap(({ findings }) => findings), ...uncountedSoffits(input, eaves)],
   });

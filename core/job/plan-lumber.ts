@@ -1,15 +1,21 @@
+import { adoptPlan } from '../cutting/adopt-plan.ts';
 import { planCuts } from '../cutting/plan-cuts.ts';
-import type { CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import { problemKey } from '../cutting/problem-key.ts';
+import type { CutItem, CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
 import { stockGroup, stockKey } from '../cutting/stock-group.ts';
 import type { Stock } from '../eave/design-document.ts';
+import { dressedSection } from '../lumber/dressed-sizes.ts';
 import { itemsOfStock, stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
+import { ok } from '../result.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
 import { inchesOf, nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts';
 
 /** The boards to buy, stock by stock, and the pieces that no board could be planned for. */
 export type LumberPlan = {
   readonly cutPlans: readonly CutPlan[];
+  /** What each plan answers, in the same order. */
+  readonly cuttingProblems: readonly { readonly key: string; readonly problem: CuttingProblem }[];
   readonly unplanned: readonly UnplannedStock[];
   /** Lengths without a usable price, which the plans go without. */
   readonly leftOut: readonly Problem[];
@@ -24,9 +30,15 @@ type Shared = { readonly stock: Stock; readonly pieces: readonly Piece[] };
  * board, it alone is left unplanned and the others go on.
  * @param input - day, price list and settings with kerf and end trim [in].
  * @param pieces - every piece of the job. [1/16 in]
+ * @param solved - plans found before, by `problemKey`.
  */
-export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): LumberPlan {
+export function planLumber(
+  input: PriceQuestion,
+  pieces: readonly Piece[],
+  solved?: ReadonlyMap<string, CutPlan>,
+): LumberPlan {
   const cutPlans: CutPlan[] = [];
+  const cuttingProblems: { readonly key: string; readonly problem: CuttingProblem }[] = [];
   const unplanned: UnplannedStock[] = [];
   const leftOut: Problem[] = [];
   for (const { stock, pieces: ofStock } of sharedStocks(input, pieces)) {
@@ -50,17 +62,29 @@ export function planLumber(input: PriceQuestion, pieces: readonly Piece[]): Lumb
       leaveOut(ofUse, tooLongProblem(group, ofUse, usable));
     const fitting = ofStock.filter((piece) => piece.lengthSixteenths <= usable);
     if (fitting.length === 0) continue;
-    const plan = planCuts({
+    const dressed = dressedSection(stock.section);
+    const problem: CuttingProblem = {
       stock,
-      items: fitting.map(({ mark, lengthSixteenths }) => ({ mark, lengthSixteenths })),
+      items: fitting.map(cutItem),
       lengths,
       kerfSixteenths: sixteenthsUp(cutting.kerfIn),
       endTrimSixteenths,
-    } satisfies CuttingProblem);
-    if (plan.ok) cutPlans.push(plan.value);
-    else leaveOut(fitting, plan.problem);
+      ...(dressed === undefined ? {} : { depthSixteenths: nearestSixteenth(dressed.depthIn) }),
+    };
+    const key = problemKey(problem);
+    const known = solved?.get(key);
+    const adopted = known === undefined ? undefined : adoptPlan(problem, known);
+    const plan = adopted === undefined ? planCuts(problem) : ok(adopted);
+    if (plan.ok) {
+      cutPlans.push(plan.value);
+      cuttingProblems.push({ key, problem });
+    } else leaveOut(fitting, plan.problem);
   }
-  return { cutPlans, unplanned, leftOut };
+  return { cutPlans, cuttingProblems, unplanned, leftOut };
+}
+
+function cutItem({ mark, lengthSixteenths, slantSixteenths }: Piece): CutItem {
+  return { mark, lengthSixteenths, ...(slantSixteenths === undefined ? {} : { slantSixteenths }) };
 }
 
 /**

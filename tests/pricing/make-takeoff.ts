@@ -63,6 +63,7 @@ export function boardOf(
     itemId,
     lengthSixteenths: (lengthFt * 192) as Sixteenths,
     priceCents,
+    onHand: false,
     items,
     offcutSixteenths: 0 as Sixteenths,
   };
@@ -79,6 +80,10 @@ export function cutPlanOf(group: string, boards: readonly Board[]): CutPlan {
     boundUsd: cost,
     gap: 0,
     status: 'optimal',
+    proof: 'exact-bound',
+    certificate: null,
+    tiesProven: true,
+    unmetPins: [],
     yield: 1,
     oneLengthUsd: null,
     oneLengthFt: null,
