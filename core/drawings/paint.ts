@@ -2,6 +2,7 @@ import { assertNever } from '../result.ts';
 import type { Drawing, Point } from './drawing.ts';
 import { cutAroundText } from './cut-around-text.ts';
 import { paintDimension } from './paint-dimension.ts';
+import { paintRunning } from './paint-running.ts';
 import type { Painted, PaintedText, Pixel, Primitive } from './painted.ts';
 import { type TakenRoom, takenRoom } from './taken-room.ts';
 import { type TextBox, textBox, textWidth } from './text-box.ts';
@@ -60,6 +61,12 @@ export function paint(drawing: Drawing, pxPerInch: number, options: PaintOptions
       texts.push(placed);
       taken.take(textBox(placed));
     }
+  }
+  for (const shape of drawing.shapes) {
+    if (shape.kind !== 'running') continue;
+    const painted = paintRunning(shape, toPixel, pxPerPt, taken);
+    primitives.push(...painted.primitives);
+    texts.push(...painted.texts);
   }
   for (const shape of drawing.shapes) {
     if (shape.kind !== 'dimension') continue;
@@ -147,6 +154,7 @@ function shiftIntoView(
     widthPx: extent.right - extent.left + 2 * padding,
     heightPx: extent.bottom - extent.top + 2 * padding,
     pxPerInch,
+    originPx: [dx - drawing.minX * pxPerInch, dy + drawing.maxY * pxPerInch],
     primitives: primitives.map((primitive) => shifted(primitive, dx, dy)),
   };
 }

@@ -42,5 +42,7 @@ export type Painted = {
   readonly heightPx: number;
   /** Pixels for one inch of the thing drawn. [px/in] */
   readonly pxPerInch: number;
+  /** Where 0, 0 of the thing drawn stands, so that a pointer can be told in inches. */
+  readonly originPx: Pixel;
   readonly primitives: readonly Primitive[];
 };
