@@ -5,15 +5,18 @@ import { parseArgs } from 'node:util';
 import { lackSentences } from '../core/documents/lacks.ts';
 import { makeSheet } from '../core/documents/make-sheet.ts';
 import { sheetKinds } from '../core/documents/sheet.ts';
-import { computeJob } from '../core/job/compute-job.ts';
 import { readJobFile } from '../core/job/read-job-file.ts';
 import { resultsJson } from '../core/job/results-json.ts';
 import type { Problem } from '../core/problems/problem.ts';
 import { problemSentence } from '../core/problems/sentence.ts';
+import { logBug } from './log.ts';
 import { makePaper } from './paper/make-paper.ts';
 import type { PaperSize } from './paper/paper-size.ts';
 import { unprintableNote } from './paper/unprintable.ts';
+import { computeProven } from './services/proven-job.ts';
 import { slowProgress } from './slow-progress.ts';
+import { startCuttingPort } from './workers/cutting-port.ts';
+import { createProver } from './workers/prover.ts';
 
 const help = `Runs a whole job without a window: survey, design, takeoff, cut plan, estimate, papers.
 
@@ -27,7 +30,7 @@ npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
 Writes takeoff.pdf, cut-list.pdf, quote.pdf, calculation.pdf and results.json, every figure with its unit in its name.
 Problems go to standard error, one sentence a line, with the entry they are about in front.
 What is worth knowing and leaves the sums whole begins with "note:" and does not change the exit code. A run of
-more than 5 seconds says which paper it is making.
+more than 5 seconds says what it is doing.
 Exit code 0: everything was computed and nothing is missing from the sums.
 Exit code 1: the job cannot be computed (no files are written), or the sums lack something (the files are
 written, and say on their first page that they are not complete).`;
@@ -54,21 +57,30 @@ async function run(args: readonly string[]): Promise<number> {
   }
   const file = readJobFile(text);
   if (!file.ok) return complain(file.problem);
-  const result = computeJob(file.value);
-  if (!result.ok) return complain([result.problem]);
-
   const progress = slowProgress(5000, (line) => console.error(line));
+  progress.at('Searching the boards that cost least.');
+  const prover = createProver({
+    startPort: startCuttingPort,
+    reportBug: (error) => logBug('cutting', error),
+  });
+  const computed = await computeProven(prover, file.value);
+  await prover.close();
+  if (!computed.ok) {
+    progress.end();
+    return complain([computed.problem]);
+  }
+  const { result } = computed.value;
   const paper = options.paper ?? file.value.settings.paperSize;
   try {
     await mkdir(options.out, { recursive: true });
     await writeFile(
       join(options.out, 'results.json'),
-      `${JSON.stringify(resultsJson(file.value, result.value), null, 2)}\n`,
+      `${JSON.stringify(resultsJson(file.value, result), null, 2)}\n`,
     );
     const unprintable = new Set<string>();
     for (const [index, kind] of sheetKinds.entries()) {
       progress.at(`Making ${kind}.pdf, paper ${index + 1} of ${sheetKinds.length}.`);
-      const made = await makePaper(makeSheet(kind, file.value, result.value), paper);
+      const made = await makePaper(makeSheet(kind, file.value, result), paper);
       await writeFile(join(options.out, `${kind}.pdf`), made.pdf);
       for (const character of made.unprintable) unprintable.add(character);
     }
@@ -80,8 +92,8 @@ async function run(args: readonly string[]): Promise<number> {
   } finally {
     progress.end();
   }
-  for (const note of result.value.estimate.notes) console.error(`note: ${told(note)}`);
-  const lacks = lackSentences(result.value);
+  for (const note of result.estimate.notes) console.error(`note: ${told(note)}`);
+  const lacks = lackSentences(result);
   for (const sentence of lacks) console.error(`missing from the sums: ${sentence}`);
   return lacks.length === 0 ? 0 : 1;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
 import { sheetKinds } from '../documents/sheet.ts';
 import { designSchema } from '../eave/design-document.ts';
 import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
@@ -9,6 +10,11 @@ import { surveySchema } from '../survey/survey-document.ts';
 const id = z.string().min(1).max(60);
 const revision = z.int().min(0);
 const none = z.strictObject({});
+
+/** Most problems of one search: what each choice of a job would cost, at each of several suppliers. */
+const mostProblems = 100;
+/** Longest search for one plan that a page may ask for. [ms] */
+const longestSearchMs = 120_000;
 
 /** Raw text of entries that do not parse yet, by dotted path, kept so that nothing typed is lost. */
 const drafts = z.record(z.string().max(200), z.string().max(4000));
@@ -71,6 +77,39 @@ export const contract = {
       savesFiles: z.boolean(),
     }),
   ),
+  /** What the program, the machine and the shop file are, with the last lines of the log; nothing of a customer. */
+  'app.report': read(none, namedText),
+  /** The shop file as a file. Answers also while it is not open. */
+  'shop.state': read(
+    none,
+    z.strictObject({
+      folder: z.string(),
+      /** Why it is not open; null while it is. */
+      problem: z.string().nullable(),
+      /** Why the day's backup was not made; null where it was. */
+      backupProblem: z.string().nullable(),
+      backups: z.array(
+        z.strictObject({
+          fileName: z.string(),
+          kind: z.enum(['daily', 'by-hand', 'before-update', 'before-restore']),
+          day: civilDate.nullable(),
+          bytes: z.int(),
+        }),
+      ),
+    }),
+  ),
+  'shop.backUp': write(none, z.strictObject({ fileName: z.string() })),
+  /** Puts a backup in the shop file's place; what stood there is kept under the name that is answered. */
+  'shop.restore': write(
+    z.strictObject({ fileName: z.string().max(200) }),
+    z.strictObject({ keptAs: z.string() }),
+  ),
+  'shop.move': write(
+    z.strictObject({ folder: z.string().min(1).max(1000) }),
+    z.strictObject({ folder: z.string() }),
+  ),
+  /** Every table as CSV, in one zip file. */
+  'shop.exportTables': read(none, z.strictObject({ fileName: z.string(), base64: z.string() })),
   'settings.get': read(none, z.strictObject({ settings: shopSettingsSchema, revision })),
   'settings.save': write(
     z.strictObject({ settings: shopSettingsSchema, baseRevision: revision }),
@@ -121,6 +160,37 @@ export const contract = {
   'prices.exportCsv': read(none, namedText),
   'estimates.save': write(z.strictObject({ jobId: id }), z.strictObject({ id, number: z.int() })),
   'estimates.list': read(z.strictObject({ jobId: id }), z.array(savedEstimate)),
+  /**
+   * Searches the boards that cost least for one or more stocks, and a proof that nothing costs less; tells how far it is
+   * by events under `solveId`. Answers what there is once all are proven, the time is up or the search is cancelled.
+   */
+  'cutting.solve': read(
+    z.strictObject({
+      solveId: id,
+      problems: z.array(cuttingProblemSchema).min(1).max(mostProblems),
+      /** Longest search for each of them. [ms] */
+      limitMs: z.int().min(1).max(longestSearchMs),
+      /** Search once more where an earlier search ended without proof. */
+      again: z.boolean().default(false),
+    }),
+    z.strictObject({
+      plans: z.array(
+        z.strictObject({
+          key: z.string(),
+          /** Null where the search was given up before there was a plan, or where there is none. */
+          plan: cutPlanSchema.nullable(),
+          ended: z.enum(['proven', 'limit', 'stopped', 'no-plan']),
+        }),
+      ),
+    }),
+  ),
+  /**
+   * Ends a search. `enough`: the person takes what was found, on paper too. `superseded`: something else is asked now.
+   */
+  'cutting.cancel': read(
+    z.strictObject({ solveId: id, why: z.enum(['enough', 'superseded']) }),
+    z.strictObject({ wasRunning: z.boolean() }),
+  ),
   'paper.make': read(
     z.strictObject({ jobId: id, sheet: z.enum(sheetKinds), paperSize: z.enum(['letter', 'a4']) }),
     z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),

@@ -1,6 +1,6 @@
-import { existsSync } from 'node:fs';
 import { Worker } from 'node:worker_threads';
 import type { Sheet } from '../../core/documents/sheet.ts';
+import { workerFile } from '../workers/worker-file.ts';
 import type { PaperSize } from './paper-size.ts';
 import type { PaperReply, PaperRequest } from './paper-worker.ts';
 import type { Paper } from './render-pdf.ts';
@@ -31,7 +31,7 @@ export async function makePaper(sheet: Sheet, paperSize: PaperSize): Promise<Pap
 
 function theWorker(): Worker {
   if (worker !== undefined) return worker;
-  const started = new Worker(workerFile());
+  const started = new Worker(workerFile('paper-worker', import.meta.url));
   started.on('message', (reply: PaperReply) => {
     const waiter = waiting.get(reply.id);
     waiting.delete(reply.id);
@@ -48,14 +48,4 @@ function theWorker(): Worker {
   started.on('exit', (code) => fail(new Error(`the paper worker ended with code ${code}`)));
   worker = started;
   return started;
-}
-
-/** The worker's file: beside this one from the sources; in the bundle beside it, or above its folder of chunks. */
-function workerFile(): URL {
-  const files = ['paper-worker.ts', 'paper-worker.js', '../paper-worker.js'].map(
-    (name) => new URL(name, import.meta.url),
-  );
-  const found = files.find((file) => existsSync(file));
-  if (found === undefined) throw new Error('the paper worker is not beside the program');
-  return found;
 }

@@ -5,6 +5,7 @@ import { addEstimate, listEstimates } from '../store/estimates.ts';
 import { getJob } from '../store/jobs.ts';
 import type { Context } from './context.ts';
 import { loadJobInput } from './job-input.ts';
+import { computeProven } from './proven-job.ts';
 
 const noJob = { code: 'not-found', what: 'job' } as const;
 
@@ -12,12 +13,18 @@ const noJob = { code: 'not-found', what: 'job' } as const;
 export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.save' | 'estimates.list'> {
   const { store } = context;
   return {
-    'estimates.save': ({ jobId }) => {
+    'estimates.save': async ({ jobId }) => {
       const today = context.today();
+      const asked = store.read((db) => loadJobInput(db, jobId, today));
+      if (asked === undefined) return fail(noJob);
+      const computed = await computeProven(context.prover, asked);
+      if (!computed.ok) return computed;
+      const { solved } = computed.value;
       return store.write((db) => {
+        // Read again, since the job may have been saved while boards were searched; plans that still fit are used.
         const input = loadJobInput(db, jobId, today);
         if (input === undefined) return fail(noJob);
-        const result = computeJob(input);
+        const result = computeJob(input, solved);
         if (!result.ok) return result;
         const id = context.newId();
         const number = addEstimate(db, {

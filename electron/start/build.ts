@@ -46,7 +46,7 @@ export async function buildPage(root: string): Promise<void> {
   await build({ configFile: join(root, 'vite.config.ts'), logLevel: 'warn' });
 }
 
-/** Builds what Electron runs: main and paper worker as modules, preload as a script, in that order. */
+/** Builds what Electron runs: main and workers as modules, preload as a script, in that order. */
 export async function buildElectron(root: string): Promise<void> {
   const { build } = await import('vite');
   for (const config of electronBuilds(root)) await build(config);

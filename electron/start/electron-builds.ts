@@ -10,7 +10,13 @@ export function electronBuilds(
   root: string,
   outDir: string = join(root, 'dist', 'electron'),
 ): readonly InlineConfig[] {
-  const main = bundle(root, outDir, ['main.ts', join('paper', 'paper-worker.ts')], 'es', true);
+  const main = bundle(
+    root,
+    outDir,
+    ['main.ts', join('paper', 'paper-worker.ts'), join('workers', 'cutting-worker.ts')],
+    'es',
+    true,
+  );
   // A sandboxed preload script cannot be a module.
   const preload = bundle(root, outDir, ['preload.ts'], 'cjs', false);
   return [main, preload];
@@ -41,7 +47,7 @@ function bundle(
         output: {
           format,
           entryFileNames: `[name].${extension}`,
-          // All in one folder: the paper worker is looked for beside the file that starts it.
+          // All in one folder: a worker is looked for beside the file that starts it.
           chunkFileNames: `[name].${extension}`,
         },
       },

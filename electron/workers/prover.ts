@@ -1,0 +1,176 @@
+import type { CutPlan, CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
+import { planCuts } from '../../core/cutting/plan-cuts.ts';
+import { problemKey } from '../../core/cutting/problem-key.ts';
+import type { Problem } from '../../core/problems/problem.ts';
+import { ok, type Result } from '../../core/result.ts';
+import type { CuttingEar, CuttingPort } from './cutting-port.ts';
+import { createPlanMemory } from './plan-memory.ts';
+import { createSolverSeat } from './solver-seat.ts';
+import { type Raced, type RaceProgress, raceSolvers, type RaceTimes } from './solver-race.ts';
+
+/** Why an asker no longer waits: he takes what there is for good, or wants something else now. */
+export type LeaveReason = 'enough' | 'superseded';
+
+/** Until when a plan is searched, and who hears of it. */
+export type ProveAsk = {
+  /** [ms] */
+  readonly limitMs: number;
+  /** Searches once more where an earlier search ended without proof. */
+  readonly again?: boolean;
+  /** Aborted with a LeaveReason. */
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (progress: RaceProgress) => void;
+};
+
+/** The plan, and why the search ended; null where it was given up before there was one. */
+export type Proven = Raced | { readonly plan: null; readonly ended: 'stopped' };
+
+/** Finds the boards that cost least and proves it, away from the host's own thread. */
+export type Prover = {
+  /**
+   * Plans one stock's boards. Problems wait their turn; those of one key are solved once, and what was found is kept.
+   * @returns the plan; or what stands in a plan's way.
+   */
+  readonly prove: (problem: CuttingProblem, ask: ProveAsk) => Promise<Result<Proven, Problem>>;
+  readonly close: () => Promise<void>;
+};
+
+export type ProverWorld = {
+  readonly startPort: (ear: CuttingEar) => CuttingPort;
+  readonly reportBug: (error: unknown) => void;
+  readonly times?: RaceTimes;
+};
+
+type Waiter = {
+  readonly ask: ProveAsk;
+  readonly answer: (result: Result<Proven, Problem>) => void;
+};
+
+type Task = {
+  readonly key: string;
+  readonly problem: CuttingProblem;
+  readonly waiters: Set<Waiter>;
+  /** Ends the race. */
+  readonly controller: AbortController;
+  isRunning: boolean;
+  /** Whoever waited last had enough: what was found stands for good. */
+  isEnough: boolean;
+  best: CutPlan | null;
+};
+
+const usualTimes: RaceTimes = { raceAfterMs: 1500, graceMs: 1000, stopMs: 60 };
+
+/** Plans that are kept in memory: some dozens of jobs, with what each of their choices would cost. */
+const mostPlans = 600;
+
+/** Makes a prover; its two workers start when they are first needed. */
+export function createProver(world: ProverWorld): Prover {
+  const seats = [createSolverSeat(world.startPort), createSolverSeat(world.startPort)] as const;
+  const memory = createPlanMemory(mostPlans);
+  const tasks: Task[] = [];
+  let isWorking = false;
+  let isClosed = false;
+
+  async function work(): Promise<void> {
+    if (isWorking) return;
+    isWorking = true;
+    for (let task = tasks[0]; task !== undefined && !isClosed; task = tasks[0]) {
+      await seats[0].whenFree();
+      if (task.waiters.size > 0) await solve(task);
+      tasks.splice(tasks.indexOf(task), 1);
+    }
+    isWorking = false;
+  }
+
+  async function solve(task: Task): Promise<void> {
+    task.isRunning = true;
+    const limitMs = Math.max(...[...task.waiters].map(({ ask }) => ask.limitMs));
+    const ask = {
+      problem: task.problem,
+      limitMs,
+      signal: task.controller.signal,
+      onProgress(progress: RaceProgress) {
+        task.best = progress.plan;
+        for (const waiter of task.waiters) waiter.ask.onProgress?.(progress);
+      },
+    };
+    const raced = await raceSolvers(seats, ask, world.times ?? usualTimes, world.reportBug);
+    if (raced.ok) {
+      const isFinal = raced.value.ended === 'proven' || task.isEnough;
+      if (isFinal || raced.value.ended === 'limit')
+        memory.put(task.key, { ...raced.value, searchedMs: isFinal ? Number.POSITIVE_INFINITY : limitMs });
+    }
+    for (const waiter of task.waiters) waiter.answer(raced);
+    task.waiters.clear();
+  }
+
+  function leave(task: Task, waiter: Waiter): void {
+    if (!task.waiters.has(waiter)) return;
+    const isEnough = waiter.ask.signal?.reason === 'enough';
+    if (task.isRunning && task.waiters.size === 1) {
+      task.isEnough = isEnough;
+      // Answers this waiter with the best so far.
+      task.controller.abort();
+      return;
+    }
+    task.waiters.delete(waiter);
+    if (!isEnough) {
+      waiter.answer(ok({ plan: null, ended: 'stopped' }));
+      return;
+    }
+    const quick = task.best === null ? planCuts(task.problem) : ok(task.best);
+    if (quick.ok && task.waiters.size === 0)
+      memory.put(task.key, { plan: quick.value, ended: 'stopped', searchedMs: Number.POSITIVE_INFINITY });
+    waiter.answer(quick.ok ? ok({ plan: quick.value, ended: 'stopped' }) : quick);
+  }
+
+  return {
+    prove(problem, ask) {
+      const key = problemKey(problem);
+      const known = memory.get(key);
+      const isKnown =
+        known !== undefined &&
+        (known.ended === 'proven' || (ask.again !== true && known.searchedMs >= ask.limitMs));
+      if (isKnown) return Promise.resolve(ok({ plan: known.plan, ended: known.ended }));
+      if (isClosed || ask.signal?.aborted === true)
+        return Promise.resolve(ok({ plan: null, ended: 'stopped' }));
+      return new Promise((resolve) => {
+        let task = tasks.find((one) => one.key === key && !one.controller.signal.aborted);
+        if (task === undefined) {
+          task = {
+            key,
+            problem,
+            waiters: new Set(),
+            controller: new AbortController(),
+            isRunning: false,
+            isEnough: false,
+            best: null,
+          };
+          tasks.push(task);
+        }
+        const joined = task;
+        const onLeave = (): void => leave(joined, waiter);
+        const waiter: Waiter = {
+          ask,
+          answer(result) {
+            ask.signal?.removeEventListener('abort', onLeave);
+            resolve(result);
+          },
+        };
+        joined.waiters.add(waiter);
+        ask.signal?.addEventListener('abort', onLeave);
+        void work();
+      });
+    },
+    async close() {
+      isClosed = true;
+      for (const task of tasks) {
+        task.controller.abort();
+        if (task.isRunning) continue;
+        for (const waiter of task.waiters) waiter.answer(ok({ plan: null, ended: 'stopped' }));
+        task.waiters.clear();
+      }
+      await Promise.all(seats.map((seat) => seat.close()));
+    },
+  };
+}
