@@ -1,4 +1,22 @@
+import type { Fill } from './drawing.ts';
 import type { Pixel } from './painted.ts';
+
+/** Lines of one direction over an area: distance on paper, and angle from level, clockwise with y down. */
+export type Hatch = { readonly spacingPt: number; readonly degrees: number };
+
+/** What is drawn over areas, so that they differ in black and white. */
+export const hatches: Readonly<Partial<Record<Fill, readonly Hatch[]>>> = {
+  joist: [{ spacingPt: 3, degrees: 45 }],
+  waste: [{ spacingPt: 2, degrees: -45 }],
+  plate: [{ spacingPt: 5, degrees: -45 }],
+  hung: [{ spacingPt: 3, degrees: 0 }],
+  header: [{ spacingPt: 2, degrees: 90 }],
+  filler: [
+    { spacingPt: 2.4, degrees: 45 },
+    { spacingPt: 2.4, degrees: -45 },
+  ],
+  whole: [{ spacingPt: 4, degrees: -30 }],
+};
 
 /**
  * Fills a polygon with parallel lines, clipped to it (even-odd).

@@ -1,6 +1,6 @@
 import { assertNever } from '../result.ts';
 import type { Fill, Pen } from './drawing.ts';
-import { hatchLines } from './hatch.ts';
+import { hatches, hatchLines } from './hatch.ts';
 import type { Painted, Primitive } from './painted.ts';
 
 type Stroke = { readonly width: number; readonly colour: string; readonly dash?: string };
@@ -26,13 +26,10 @@ const tones: Readonly<Record<Fill, string>> = {
   offcut: '#ffffff',
   waste: '#ffffff',
   paper: '#ffffff',
-};
-
-/** Hatches, so that areas differ in black and white: spacing and angle. */
-const hatches: Readonly<Partial<Record<Fill, { readonly spacing: number; readonly degrees: number }>>> = {
-  joist: { spacing: 3, degrees: 45 },
-  waste: { spacing: 2, degrees: -45 },
-  plate: { spacing: 5, degrees: -45 },
+  hung: '#e2e2e2',
+  header: '#ffffff',
+  filler: '#ffffff',
+  whole: '#c4c4c4',
 };
 
 /**
@@ -75,10 +72,9 @@ function element(primitive: Primitive, fontFamily: string): string {
       return `<line x1="${round(primitive.x1)}" y1="${round(primitive.y1)}" x2="${round(primitive.x2)}" y2="${round(primitive.y2)}" ${strokeOf(primitive.pen)}/>`;
     case 'polygon': {
       const points = primitive.points.map(([x, y]) => `${round(x)},${round(y)}`).join(' ');
-      const hatch = hatches[primitive.fill];
       const outline = `<polygon points="${points}" fill="${tones[primitive.fill]}" ${strokeOf(primitive.pen)}/>`;
-      if (hatch === undefined) return outline;
-      const lines = hatchLines(primitive.points, hatch.spacing, hatch.degrees)
+      const lines = (hatches[primitive.fill] ?? [])
+        .flatMap(({ spacingPt, degrees }) => hatchLines(primitive.points, spacingPt, degrees))
         .map(([[x1, y1], [x2, y2]]) => `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}`)
         .join('');
       return lines === '' ? outline : `${outline}\n<path d="${lines}" fill="none" ${strokeOf('light')}/>`;

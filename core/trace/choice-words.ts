@@ -4,7 +4,22 @@ export const choiceWords = {
   overhangTo: { framing: 'to the tail (framing)', 'fascia-face': 'to the fascia\u2019s face' },
   tailCut: { plumb: 'plumb', square: 'square to the slope' },
   preferredSide: { left: 'left of the rafter', right: 'right of the rafter' },
-  fasciaLine: { parallel: 'level with the plate', 'best-fit': 'straight, best fit', 'as-found': 'as found' },
+  method: {
+    side: 'beside the rafter',
+    filler: 'on a filler, joist between',
+    'outer-face': 'on the outer face',
+    'block-hung': 'hung on header blocks',
+    'full-length': 'full length',
+    'end-replacement': 'in the old one\u2019s place',
+  },
+  fasciaLine: {
+    parallel: 'straight, parallel to the plate',
+    level: 'straight and level',
+    'best-fit': 'straight, best fit',
+    'as-found': 'as found',
+  },
+  fasciaInPlan: { straight: 'straight', follow: "follows the wall's bow" },
+  overhangFrom: { 'reference-line': 'the reference line', 'wall-mean': "the wall's mean" },
   faces: { plumb: 'plumb', square: 'square to the slope' },
   readingMode: {
     running: 'running, from the left end',

@@ -1,9 +1,19 @@
 import { memo, useId } from 'react';
 import type { Fill } from '../../core/drawings/drawing.ts';
+import { hatches } from '../../core/drawings/hatch.ts';
 import type { Painted, Primitive } from '../../core/drawings/painted.ts';
 
-/** Areas that are hatched, so that they differ in black and white. */
-const hatched: ReadonlySet<Fill> = new Set(['joist', 'waste', 'plate']);
+/** Lines of a hatch stand wider apart on a screen than on paper. [px/pt] */
+const hatchPxPerPt = 1.7;
+
+/** Each hatch of each area by a name of its own. */
+const hatchNames = Object.entries(hatches).flatMap(([fill, layers]) =>
+  layers.map((layer, index) => ({ fill, name: `${fill}-${index}`, ...layer })),
+);
+
+function hatchesOf(fill: Fill) {
+  return hatchNames.filter((hatch) => hatch.fill === fill);
+}
 
 /**
  * Paints a drawing's primitives as SVG elements. Pens and fills are classes of drawings.css; a shape with a ref
@@ -32,9 +42,15 @@ export const PaintedSvg = memo(function PaintedSvg(props: {
       <title id={`${id}-title`}>{painted.title}</title>
       <desc id={`${id}-words`}>{painted.description}</desc>
       <defs>
-        <Hatch id={`${id}-joist`} spacing={5} degrees={45} />
-        <Hatch id={`${id}-waste`} spacing={4} degrees={-45} />
-        <Hatch id={`${id}-plate`} spacing={7} degrees={-45} />
+        {hatchNames.map(({ name, spacingPt, degrees }) => (
+          <Hatch
+            key={name}
+            id={`${id}-${name}`}
+            spacing={spacingPt * hatchPxPerPt}
+            // The lines of the pattern stand upright before it is turned.
+            degrees={degrees - 90}
+          />
+        ))}
       </defs>
       {painted.primitives.map((primitive, index) => (
         <Mark key={index} primitive={primitive} id={id} answers={onRef !== undefined} />
@@ -82,9 +98,14 @@ function Mark(props: { readonly primitive: Primitive; readonly id: string; reado
           >
             {primitive.title === undefined ? null : <title>{primitive.title}</title>}
           </polygon>
-          {hatched.has(primitive.fill) ? (
-            <polygon className="hatching" points={points} style={{ fill: `url(#${id}-${primitive.fill})` }} />
-          ) : null}
+          {hatchesOf(primitive.fill).map(({ name }) => (
+            <polygon
+              key={name}
+              className="hatching"
+              points={points}
+              style={{ fill: `url(#${id}-${name})` }}
+            />
+          ))}
         </>
       );
     }
