@@ -21,9 +21,11 @@ export function createEvents(): Events {
   };
 }
 
-/** What a write made different, by the command that did it. A job file can bring prices and settings along. */
+/** What a write made different, by the command that did it. A job file can bring prices and settings along,
+ * and a restored backup is another shop. */
 export function changedBy(command: string): readonly ChangeEvent['what'][] {
-  if (command === 'jobs.import' || command === 'jobs.openSample') return ['jobs', 'prices', 'settings'];
+  if (command === 'jobs.import' || command === 'jobs.openSample' || command === 'shop.restore')
+    return ['jobs', 'prices', 'settings'];
   switch (command.split('.')[0]) {
     case 'jobs':
     case 'estimates':

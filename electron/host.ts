@@ -4,33 +4,42 @@ import { changedBy, createEvents, type Events } from './events.ts';
 import type { Handlers } from './handlers.ts';
 import { appHandlers } from './services/app.ts';
 import type { Context } from './services/context.ts';
+import { cuttingHandlers } from './services/cutting.ts';
 import { estimateHandlers } from './services/estimates.ts';
 import { jobFileHandlers } from './services/job-files.ts';
 import { jobHandlers } from './services/jobs.ts';
 import { paperHandlers } from './services/paper.ts';
 import { priceHandlers } from './services/prices.ts';
 import { settingsHandlers } from './services/settings.ts';
+import { shopHandlers } from './services/shop.ts';
 import { storeProblem } from './store/classify.ts';
 import { DocumentDamaged } from './store/documents.ts';
+import { ShopClosed } from './store/shop-keeper.ts';
 
 /** The program behind both shells: one way in, and events out. */
 export type Host = { readonly dispatch: Dispatch; readonly subscribe: Events['subscribe'] };
 
 /** Puts the use cases behind the dispatcher. */
 export function createHost(context: Context, reportBug: (command: string, error: unknown) => void): Host {
+  const events = createEvents();
   const handlers: Handlers = {
     ...appHandlers(context),
     ...settingsHandlers(context),
+    ...shopHandlers(context),
     ...jobHandlers(context),
     ...jobFileHandlers(context),
     ...priceHandlers(context),
     ...estimateHandlers(context),
     ...paperHandlers(context),
+    ...cuttingHandlers(context, events.publish),
   };
-  const events = createEvents();
   const dispatch = createDispatcher(contract, handlers, {
     problemOf: (error) =>
-      error instanceof DocumentDamaged ? { code: 'shop-file-damaged' } : storeProblem(error),
+      error instanceof DocumentDamaged
+        ? { code: 'shop-file-damaged' }
+        : error instanceof ShopClosed
+          ? error.problem
+          : storeProblem(error),
     reportBug,
     wrote(command) {
       for (const what of changedBy(command)) events.publish({ kind: 'changed', what });

@@ -14,6 +14,7 @@ import { programRoot } from './program-root.ts';
 import { saveThroughDialog } from './save-dialog.ts';
 import { isOurSender, pageAddress, scheme } from './security.ts';
 import { refusedExitCode } from './start/electron-program.ts';
+import { askToShow, onAskedToShow } from './show-request.ts';
 import { firstSize, placeOf, readWindowState, writeWindowState } from './window-state.ts';
 
 const root = programRoot();
@@ -50,6 +51,7 @@ function ready(): void {
         : saveThroughDialog(dialog, window, fileName, bytes),
   });
   if (!opened.ok) {
+    if (opened.problem.code === 'shop-file-in-use') askToShow(data);
     dialog.showErrorBox('Eavewright', problemSentence(opened.problem));
     app.exit(refusedExitCode);
     return;
@@ -68,6 +70,7 @@ function ready(): void {
   );
   host.subscribe((event) => window?.webContents.send(eventChannel, event));
   openWindow();
+  onAskedToShow(data, showWindow);
 }
 
 function openWindow(): void {

@@ -6,11 +6,21 @@ import type { Problem } from '../core/problems/problem.ts';
 import { ok, type Result } from '../core/result.ts';
 import { civilDateOf } from './clock.ts';
 import { createHost, type Host } from './host.ts';
-import { logBug } from './log.ts';
+import { keepLogIn, logBug } from './log.ts';
 import type { Context } from './services/context.ts';
-import { openShop } from './store/open-shop.ts';
+import { followSign } from './store/moved-folder.ts';
+import { keepShop } from './store/shop-keeper.ts';
+import { startCuttingPort } from './workers/cutting-port.ts';
+import { createProver } from './workers/prover.ts';
 
-export type OpenHost = Host & { close(): void };
+export type OpenHost = Host & {
+  /** What is wrong with the shop file where it has to be restored first. */
+  problem(): Problem | undefined;
+  close(): void;
+};
+
+/** A program left open over night makes the next day's backup within this time. [ms] */
+const lookForNewDayMs = 3_600_000;
 
 /**
  * Opens the shop file of a folder and puts the program on it.
@@ -23,20 +33,40 @@ export function openHost(
   root: string,
   shell: Pick<Context, 'shell' | 'saveFile'>,
 ): Result<OpenHost, Problem> {
-  const store = openShop(folder);
-  if (!store.ok) return store;
+  const kept = keepShop(followSign(folder));
+  if (!kept.ok) return kept;
+  const shop = kept.value;
+  keepLogIn(shop.folder());
+  const today = (): string => civilDateOf(new Date());
+  const prover = createProver({
+    startPort: startCuttingPort,
+    reportBug: (error) => logBug('cutting', error),
+  });
   const host = createHost(
     {
       ...shell,
-      store: store.value,
+      store: shop.store,
+      shop,
+      prover,
       version: programVersion(root),
-      today: () => civilDateOf(new Date()),
+      today,
       newId: randomUUID,
       sampleJob: () => readFile(join(root, 'fixtures', 'sample-job.json'), 'utf8'),
     },
     logBug,
   );
-  return ok({ ...host, close: () => store.value.close() });
+  const backUp = (): void => void shop.backUpDaily(today());
+  backUp();
+  const daily = setInterval(backUp, lookForNewDayMs).unref();
+  return ok({
+    ...host,
+    problem: shop.problem,
+    close() {
+      clearInterval(daily);
+      shop.close();
+      void prover.close();
+    },
+  });
 }
 
 function programVersion(root: string): string {

@@ -14,6 +14,7 @@ import { ErrorBoundary } from './kit/error-boundary.tsx';
 import { Frame } from './kit/frame.tsx';
 import { Notices } from './kit/notices.tsx';
 import { JobsScreen } from './screens/jobs/jobs-screen.tsx';
+import { ShopGate } from './screens/data/shop-gate.tsx';
 import { NotFoundScreen } from './screens/not-found-screen.tsx';
 import { PricesScreen } from './screens/prices/prices-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
@@ -37,22 +38,24 @@ export function App() {
           <FrameCommands />
           <Frame>
             <ErrorBoundary>
-              <Switch>
-                <Route path="/">
-                  <Redirect to="/jobs" replace />
-                </Route>
-                <Route path="/jobs">
-                  <JobsScreen />
-                </Route>
-                <Route path="/jobs/:id/:section?">
-                  {(params) => <JobWorkspace key={params.id} jobId={params.id} />}
-                </Route>
-                <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
-                <Route path="/settings/:part?">{(params) => <SettingsScreen part={params.part} />}</Route>
-                <Route>
-                  <NotFoundScreen />
-                </Route>
-              </Switch>
+              <ShopGate>
+                <Switch>
+                  <Route path="/">
+                    <Redirect to="/jobs" replace />
+                  </Route>
+                  <Route path="/jobs">
+                    <JobsScreen />
+                  </Route>
+                  <Route path="/jobs/:id/:section?">
+                    {(params) => <JobWorkspace key={params.id} jobId={params.id} />}
+                  </Route>
+                  <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
+                  <Route path="/settings/:part?">{(params) => <SettingsScreen part={params.part} />}</Route>
+                  <Route>
+                    <NotFoundScreen />
+                  </Route>
+                </Switch>
+              </ShopGate>
             </ErrorBoundary>
           </Frame>
           <CommandPalette />

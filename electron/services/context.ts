@@ -1,10 +1,16 @@
 import type { Problem } from '../../core/problems/problem.ts';
 import type { Result } from '../../core/result.ts';
 import type { Store } from '../store/open-shop.ts';
+import type { Prover } from '../workers/prover.ts';
+import type { ShopKeeper } from '../store/shop-keeper.ts';
 
 /** What the use cases need from the world around them. */
 export type Context = {
-  readonly store: Store;
+  readonly store: Pick<Store, 'read' | 'write' | 'tables'>;
+  /** The shop file as a file: its folder, its backups. */
+  readonly shop: ShopKeeper;
+  /** Searches the boards that cost least. */
+  readonly prover: Prover;
   readonly shell: 'electron' | 'loopback';
   readonly version: string;
   /** The civil date where the machine stands. */

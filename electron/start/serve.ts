@@ -3,6 +3,7 @@ import { problemSentence } from '../../core/problems/sentence.ts';
 import { readBuiltFiles } from '../built-files.ts';
 import { serveLoopback } from '../loopback.ts';
 import { openHost } from '../open-host.ts';
+import { askToShow, onAskedToShow } from '../show-request.ts';
 import { watchPage } from './build.ts';
 
 /** A browser that left does not come back after this long; a reload takes much less. [ms] */
@@ -36,8 +37,12 @@ export async function serve(options: ServeOptions): Promise<number> {
   const host = openHost(data, root, { shell: 'loopback', saveFile: null });
   if (!host.ok) {
     complain(problemSentence(host.problem));
+    if (host.problem.code === 'shop-file-in-use' && options.openBrowser !== undefined && askToShow(data))
+      complain('The one that is open was asked to show itself.');
     return 1;
   }
+  const toMend = host.value.problem();
+  if (toMend !== undefined) complain(`${problemSentence(toMend)} The window shows the backups.`);
   const folder = join(root, 'dist', 'renderer');
   let files = new Map() as ReturnType<typeof readBuiltFiles>;
   const readAgain = (): void => {
@@ -62,11 +67,17 @@ export async function serve(options: ServeOptions): Promise<number> {
     },
   });
   void options.told.then(() => end(0));
+  const { openBrowser } = options;
+  const stopShowing =
+    openBrowser === undefined
+      ? () => undefined
+      : onAskedToShow(data, () => void openBrowser(loopback.openOnceAddress()));
 
   say(await announcement(options, loopback.address, loopback.openOnceAddress));
 
   const code = await ended;
   clearTimeout(leaving);
+  stopShowing();
   await loopback.close();
   host.value.close();
   await stopWatching?.();

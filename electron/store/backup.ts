@@ -13,11 +13,46 @@ export function backUpTo(database: BetterSqlite3.Database, target: string): void
   const unfinished = `${target}.unfinished`;
   rmSync(unfinished, { force: true });
   database.prepare('VACUUM INTO ?').run(unfinished);
-  const copy = new BetterSqlite3(unfinished, { readonly: true });
+  assertWhole(unfinished);
+  moveIntoPlace(unfinished, target);
+}
+
+/**
+ * The same by SQLite's online backup, while the program goes on reading and writing; what is written meanwhile is in
+ * the copy. Before an update of the schema nothing else may run, so there `backUpTo` does it in one go.
+ * @param database - open.
+ * @param target - path of the copy; an older copy of that name is replaced.
+ */
+export async function backUpOnline(database: BetterSqlite3.Database, target: string): Promise<void> {
+  mkdirSync(dirname(target), { recursive: true });
+  const unfinished = `${target}.unfinished`;
+  rmSync(unfinished, { force: true });
+  try {
+    await database.backup(unfinished);
+    standAlone(unfinished);
+    assertWhole(unfinished);
+    moveIntoPlace(unfinished, target);
+  } catch (error) {
+    rmSync(unfinished, { force: true });
+    throw error;
+  }
+}
+
+/** The copy of a file in WAL mode says so in its header; at rest it is to stand alone. */
+function standAlone(path: string): void {
+  const copy = new BetterSqlite3(path);
+  try {
+    copy.pragma('journal_mode = DELETE');
+  } finally {
+    copy.close();
+  }
+}
+
+function assertWhole(path: string): void {
+  const copy = new BetterSqlite3(path, { readonly: true });
   const check: unknown = copy.pragma('integrity_check', { simple: true });
   copy.close();
   if (check !== 'ok') throw new Error('the backup copy does not check');
-  moveIntoPlace(unfinished, target);
 }
 
 /** Renames a finished file to its name so that the name survives a power cut, with all of its content or not at all. */

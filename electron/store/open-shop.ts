@@ -5,7 +5,7 @@ import type { Problem } from '../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Migration } from '../../migrations/migration.ts';
 import { migrations as ourMigrations } from '../../migrations/migrations.ts';
-import { backUpTo, moveIntoPlace } from './backup.ts';
+import { backUpOnline, backUpTo, moveIntoPlace } from './backup.ts';
 import { storeProblem } from './classify.ts';
 import { handlesOf, type ReadableDb, type WritableDb } from './database.ts';
 import { takeLock, type ShopLock } from './lock.ts';
@@ -22,8 +22,19 @@ export type Store = {
    * bug does. The work is synchronous: nothing else can come between.
    */
   write<T>(work: (db: WritableDb) => Result<T, Problem>): Result<T, Problem>;
+  /** Copies the whole file, as it is when the copying ends, and checks the copy; writes may go on meanwhile. */
+  backUp(target: string): Promise<void>;
+  /** Name, columns and rows of every table, for the export: SQLite's own tables left out. */
+  tables(): readonly TableRows[];
   /** Leaves the file whole and in one piece, with no log beside it. */
   close(): void;
+};
+
+/** A table, whole. */
+export type TableRows = {
+  readonly name: string;
+  readonly columns: readonly string[];
+  readonly rows: Iterable<readonly unknown[]>;
 };
 
 export const shopFileName = 'shop.eavewright';
@@ -116,6 +127,8 @@ function storeOf(database: BetterSqlite3.Database, lock: ShopLock): Store {
         throw error;
       }
     },
+    backUp: (target) => backUpOnline(database, target),
+    tables: () => tablesOf(database),
     close() {
       if (!database.open) return;
       try {
@@ -131,4 +144,19 @@ function storeOf(database: BetterSqlite3.Database, lock: ShopLock): Store {
       }
     },
   };
+}
+
+function tablesOf(database: BetterSqlite3.Database): readonly TableRows[] {
+  const names = database
+    .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name")
+    .pluck()
+    .all() as string[];
+  return names.map((name) => {
+    const all = database.prepare(`SELECT * FROM "${name}"`);
+    return {
+      name,
+      columns: all.columns().map((column) => column.name),
+      rows: all.raw().iterate() as Iterable<readonly unknown[]>,
+    };
+  });
 }

@@ -8,6 +8,7 @@ import { Button } from '../../kit/button.tsx';
 import { SavedLine } from '../../kit/saved-line.tsx';
 import { Screen } from '../../kit/screen.tsx';
 import { SectionLinks } from '../../kit/section-links.tsx';
+import { DataPart } from '../data/data-part.tsx';
 import { ExcludedLengths } from './excluded-lengths.tsx';
 import { LabourRates } from './labour-rates.tsx';
 import { labourGroups, moneyGroups, nailGroups, sawGroups, shopGroups } from './setting-fields.ts';
@@ -20,6 +21,7 @@ const parts = [
   { id: 'labour', label: 'Labour' },
   { id: 'saw', label: 'Saw' },
   { id: 'nails', label: 'Nails' },
+  { id: 'data', label: 'Data' },
 ] as const;
 
 type PartId = (typeof parts)[number]['id'];
@@ -103,6 +105,8 @@ function SettingsPart({ part, settings }: { readonly part: PartId; readonly sett
           <SettingGroups groups={nailGroups} settings={settings} />
         </>
       );
+    case 'data':
+      return <DataPart />;
     default:
       return part satisfies never;
   }
