@@ -105,10 +105,23 @@ export const eaveDesignSchema = z.strictObject({
   /** Limits of the tails' own overhang on a bowed wall; null: no limit. [in] */
   leastOverhangIn: lengthField({ least: 0, most: 96 }).nullable().default(null),
   mostOverhangIn: lengthField({ least: 0, most: 96 }).nullable().default(null),
-  /** Pitch of a kicked-up tail, flatter than the roof, on a packer; null follows the roof. */
+  /**
+   * What the stated overhang is measured from on a bowed wall: the straight reference line of the wall readings, or the
+   * line through the wall's mean. The same on a straight wall.
+   */
+  overhangFrom: z.enum(['reference-line', 'wall-mean']).default('reference-line'),
+  /** Depth left of the tail's cut face where its underside is cut level to gain head-room; null leaves it whole. [in] */
+  tailFaceIn: lengthField({ least: 1.5, most: 24 }).nullable().default(null),
+  /** Pitch of a kicked-up tail, flatter than the roof; null follows the roof. */
   kickUpPitchRisePer12: pitchField.nullable().default(null),
-  /** `as-found`: each tail follows its own rafter. `parallel`: level with the plate. `best-fit`: straight, may fall. */
-  fasciaLine: z.enum(['as-found', 'parallel', 'best-fit']).default('parallel'),
+  /** How far a kicked-up tail's top edge stands above the old rafters' at the wall line, on packers. [in] */
+  kickUpRaiseIn: lengthField({ least: 0, most: 24 }).default(0),
+  /**
+   * `as-found`: each tail follows its own rafter. `parallel`: straight, parallel to the plate's run. `level`: straight and
+   * level, whatever the plate does. `best-fit`: straight, as close to the tails as can be. The first two straight ones
+   * differ only where the plate was read.
+   */
+  fasciaLine: z.enum(['as-found', 'parallel', 'level', 'best-fit']).default('parallel'),
   fascia: z.strictObject({
     stock: stockSchema,
     /** How far the fascia hangs below the tail's lowest corner. [in] */
@@ -166,19 +179,40 @@ export type EaveDesign = z.infer<typeof eaveDesignSchema>;
 
 export const rakeDesignSchema = z.strictObject({
   rakeId: z.string().min(1).max(40),
-  /** `ladder`: two rails with rungs, nailed to the gable wall, for small overhangs. */
+  /** `ladder`: an inner rail on the gable rafter, rungs, and the barge rafter as the outer rail; for small overhangs. */
   kind: z.enum(['lookouts', 'ladder', 'none']).default('lookouts'),
   /** Level, from the gable wall's framing face to the barge rafter's outer face. [in] */
   overhangIn: lengthField({ least: 1, most: 48 }),
+  /** Of the lookouts; of a ladder's inner rail and rungs. */
   lookout: stockSchema,
+  /** `flat`: on the wide face, as notched lookouts lie. Rungs of a ladder stand on edge. */
+  lookoutLaid: z.enum(['flat', 'on-edge']).default('flat'),
   /** Largest spacing of lookouts or rungs along the slope, on centre. [in] */
   spacingIn: lengthField({ least: 6, most: 48 }).default(24),
   /** `notched`: let into the gable rafter's top edge and run through; `butted`: nailed to its face on both sides. */
   atGableRafter: z.enum(['notched', 'butted']).default('notched'),
+  /** Lookouts run long by this and are cut to the string in place (common practice, no source: 1 in.). [in] */
+  trimAllowanceIn: lengthField({ least: 0, most: 12 }).default(1),
   barge: stockSchema,
   fascia: z
     .strictObject({ wanted: z.boolean().default(true), stock: stockSchema.prefault({ section: '1x8' }) })
     .prefault({}),
+  sheathing: z
+    .strictObject({
+      kind: z.enum(['panels', 'planks', 'none']).default('panels'),
+      /** Id of the price item that is bought for it; blank means none chosen yet. */
+      itemId: z.string().default(''),
+      coversFascia: z.boolean().default(true),
+      /**
+       * Level, from the gable wall's framing face inward to where the old deck stays on; null: the middle of the first
+       * rafter inside. [in]
+       */
+      stripBackIn: lengthField({ least: 1, most: 240 }).nullable().default(null),
+      /** Every second course of planks breaks here, so that no line of joints lies on one rafter; null: all alike. [in] */
+      everySecondIn: lengthField({ least: 1, most: 240 }).nullable().default(null),
+    })
+    .prefault({}),
+  dripEdge: z.boolean().default(true),
 });
 export type RakeDesign = z.infer<typeof rakeDesignSchema>;
 

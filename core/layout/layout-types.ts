@@ -1,4 +1,4 @@
-import type { EaveEnd, Method } from '../eave/design-document.ts';
+import type { EaveDesign, EaveEnd, Method } from '../eave/design-document.ts';
 import type { Side } from '../survey/survey-document.ts';
 import type { RafterSection } from '../eave/section-types.ts';
 import type { Sixteenths } from '../units/sixteenths.ts';
@@ -81,6 +81,7 @@ export type Extender = {
   /** Pitch of the extender's own edge, once its tail stands on the fascia line. [in/12 in] */
   readonly pitchRisePer12: number;
   readonly blankSixteenths: Sixteenths;
+  readonly fit: PlateFit;
   /** How far the wall's framing face stands out of the reference line here. [in] */
   readonly wallOutIn: number;
   /** This tail's own level overhang, from the bowed wall to the line of the tails. [in] */
@@ -125,19 +126,83 @@ export type FasciaPiece = {
   readonly rightEnd: 'square' | 'bevel' | 'butt';
 };
 
-/** The straight line that the tails' top corners are brought to. y = aIn + slope * station. */
+/**
+ * The straight line in elevation that the tails' top corners are brought to. Heights are above a level line through the
+ * plate's top at the wall's left end; where the plate was not read, that is the plate's top everywhere.
+ */
 export type FasciaLine = {
-  readonly mode: 'as-found' | 'parallel' | 'best-fit';
+  readonly mode: EaveDesign['fasciaLine'];
   readonly atStartIn: number;
   readonly risePerInch: number;
   /** Scatter of the tails' own heights about the line before (largest up and down). [in] */
   readonly highestIn: number;
   readonly lowestIn: number;
+  /**
+   * Scatter once every tail is brought to the line and its seat or shim is cut to a sixteenth; as before where no tail
+   * is brought to it. [in]
+   */
+  readonly highestAfterIn: number;
+  readonly lowestAfterIn: number;
+};
+
+/** One end of the range of the tails' own overhangs. [in] */
+export type OverhangAt = { readonly extenderId: string; readonly stationIn: number; readonly overhangIn: number };
+
+/** Where the tails' top corners run in plan, against the reference line of the wall readings. */
+export type LineInPlan = {
+  /** `straight`: parallel to the reference line; `follow`: every tail sticks out alike, so the line has the wall's bow. */
+  readonly kind: EaveDesign['fasciaInPlan'];
+  /** What the stated overhang is measured from. */
+  readonly from: EaveDesign['overhangFrom'];
+  /** True where the wall was read and does not stand straight on the reference line. */
+  readonly bowed: boolean;
+  /** Mean of the wall's framing face over the wall line. [in] */
+  readonly wallMeanOutIn: number;
+  /** Of a straight line: level, from the reference line out to it; null where it follows the wall. [in] */
+  readonly outIn: number | null;
+  /** The shortest and the longest of the tails' own overhangs; null where no tail stands. */
+  readonly least: OverhangAt | null;
+  readonly most: OverhangAt | null;
+};
+
+/** How a tail meets plate and rafter, as it is cut. [1/16 in] */
+export type PlateFit = {
+  /** Heel cut and level seat; 0 where there is no seat cut. */
+  readonly heelSixteenths: Sixteenths;
+  readonly seatSixteenths: Sixteenths;
+  /** Shim or packer between plate and tail, plumb; 0 where the tail is notched or meets the corner. */
+  readonly shimSixteenths: Sixteenths;
+  /** How far the tail's top edge stands above (+) or below (-) the old rafter's, plumb at the wall line. */
+  readonly aboveRafterSixteenths: Sixteenths;
+};
+
+/** Ways to get a soffit or tail clear of a window or door head, each with the number that just clears it. */
+export type WayOut =
+  /** Leave no more than this of the tail's cut face, and cut its underside level. */
+  | { readonly kind: 'level-cut'; readonly faceIn: number }
+  /** Stick this tail out no further. */
+  | { readonly kind: 'less-overhang'; readonly overhangIn: number }
+  /** Slope the soffit with the tails; so much room is left then. */
+  | { readonly kind: 'sloped-soffit'; readonly roomIn: number }
+  /** Kick the tail up to this pitch or flatter. */
+  | { readonly kind: 'kick-up'; readonly pitchRisePer12: number };
+
+/** The tail whose soffit comes lowest against the window or door head. */
+export type HeadRoom = {
+  readonly extenderId: string;
+  readonly rafterNumber: number;
+  readonly stationIn: number;
+  /** Negative where it is too low. [in] */
+  readonly roomIn: number;
+  /** Cheapest first; none where there is room. */
+  readonly waysOut: readonly WayOut[];
 };
 
 /** Something to tell the person about the design or survey that does not stop the computation. */
 export type Finding = {
   readonly eaveId: string;
+  /** The rake it is about; absent for the eave itself. */
+  readonly rakeId?: string;
   /** Station it is about, null for the whole eave. [in] */
   readonly stationIn: number | null;
   readonly topic:
@@ -189,6 +254,9 @@ export type EaveLayout = {
   readonly fascia: readonly FasciaPiece[];
   readonly fasciaLengthIn: number;
   readonly fasciaLine: FasciaLine;
+  readonly lineInPlan: LineInPlan;
+  /** Null where no head was measured, or no tail stands. */
+  readonly headRoom: HeadRoom | null;
   readonly ends: { readonly left: EaveEnd; readonly right: EaveEnd };
   readonly findings: readonly Finding[];
 };

@@ -54,6 +54,15 @@ export const wallReadingSchema = z.strictObject({
 });
 export type WallReading = z.infer<typeof wallReadingSchema>;
 
+/** How high the plate's top stands at a station against a level line, as read off a laser or a water level. */
+export const plateReadingSchema = z.strictObject({
+  id: z.string().min(1).max(40),
+  stationIn: lengthField({ least: 0, most: 12000 }),
+  /** Above the level line is positive, below negative. [in] */
+  upIn: lengthField({ least: -240, most: 240 }),
+});
+export type PlateReading = z.infer<typeof plateReadingSchema>;
+
 export const eaveSurveySchema = z.strictObject({
   id: z.string().min(1).max(40),
   name: z.string().min(1).max(80),
@@ -83,6 +92,8 @@ export const eaveSurveySchema = z.strictObject({
   otherOldBlocks: z.array(z.string().min(1)).max(5000).default([]),
   /** Readings of the wall's bow from a string; none means a straight wall. */
   wallReadings: z.array(wallReadingSchema).max(500).default([]),
+  /** Readings of the plate's height from a level line; none means a level plate. */
+  plateReadings: z.array(plateReadingSchema).max(500).default([]),
   /** Level span of the old rafter, from the plate to the ridge or to the purlin it rests on. [in] */
   rafterSpanIn: lengthField({ least: 12, most: 1200 }).nullable().default(null),
   /** Species group of the old rafters and plates, where it is known. */
@@ -121,6 +132,8 @@ export const rakeSurveySchema = z.strictObject({
   firstInsideIn: lengthField({ least: 1, most: 120 }).nullable().default(null),
   /** How far old deck boards run out past the gable wall's framing face. [in] */
   deckPastIn: lengthField({ least: 0, most: 48 }).default(0),
+  /** Sheathing and siding that stay on the gable wall behind a ladder. [in] */
+  finishIn: lengthField({ least: 0, most: 6 }).default(0),
   note: z.string().max(2000).default(''),
 });
 export type RakeSurvey = z.infer<typeof rakeSurveySchema>;
