@@ -4,6 +4,7 @@ import { makeAsker, type Expected, type OpenTransport } from './contract-asker.t
 import { checkJobs } from './contract-jobs.ts';
 import { checkPricesAndPaper } from './contract-prices-and-paper.ts';
 import { checkShop } from './contract-shop.ts';
+import { checkShopFile } from './contract-shop-file.ts';
 
 /**
  * The same checks for every transport: each command of the contract, when it goes well and when it does not. A command
@@ -21,6 +22,7 @@ export function describeContract(name: string, open: () => Promise<OpenTransport
     checkShop(asker);
     checkJobs(asker);
     checkPricesAndPaper(asker);
+    checkShopFile(asker);
 
     test('every command of the contract was asked for', () => {
       expect([...asker.asked].sort()).toEqual(Object.keys(contract).sort());
