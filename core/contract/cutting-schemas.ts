@@ -16,6 +16,11 @@ const sixteenths = z
   .min(0)
   .max(longestSixteenths)
   .transform((whole) => whole as Sixteenths);
+const someSixteenths = z
+  .int()
+  .min(1)
+  .max(longestSixteenths)
+  .transform((whole) => whole as Sixteenths);
 const cents = z.int().min(0).max(100_000_000);
 const usdText = z
   .string()
@@ -26,7 +31,7 @@ const itemId = z.string().min(1).max(80);
 
 const cutItem = z.strictObject({
   mark,
-  lengthSixteenths: sixteenths,
+  lengthSixteenths: someSixteenths,
   slantSixteenths: sixteenths.exactOptional(),
 });
 
@@ -35,12 +40,19 @@ const pinnedBoard = z.strictObject({ itemId, marks: z.array(mark).max(500).reado
 /** One problem of core/cutting, as a page may send it. */
 export const cuttingProblemSchema = z.strictObject({
   stock: stockSchema,
-  items: z.array(cutItem).max(mostPieces).readonly(),
+  items: z
+    .array(cutItem)
+    .max(mostPieces)
+    .refine(
+      (items) => new Set(items.map((item) => item.mark)).size === items.length,
+      'Each piece needs a mark of its own.',
+    )
+    .readonly(),
   lengths: z
     .array(
       z.strictObject({
         itemId,
-        lengthSixteenths: sixteenths,
+        lengthSixteenths: someSixteenths,
         priceCents: cents,
         available: z.int().min(0).max(100_000).exactOptional(),
         source: z.enum(['bought', 'on-hand']).exactOptional(),

@@ -1,10 +1,10 @@
 import type { CutPlan, CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
-import { planCuts } from '../../core/cutting/plan-cuts.ts';
 import { problemKey } from '../../core/cutting/problem-key.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { CuttingEar, CuttingPort } from './cutting-port.ts';
 import { createPlanMemory } from './plan-memory.ts';
+import { quickPlan } from './quick-plan.ts';
 import { createSolverSeat } from './solver-seat.ts';
 import { type Raced, type RaceProgress, raceSolvers, type RaceTimes } from './solver-race.ts';
 
@@ -118,7 +118,7 @@ export function createProver(world: ProverWorld): Prover {
       waiter.answer(ok({ plan: null, ended: 'stopped' }));
       return;
     }
-    const quick = task.best === null ? planCuts(task.problem) : ok(task.best);
+    const quick = task.best === null ? quickPlan(task.problem, world.reportBug) : ok(task.best);
     if (quick.ok && task.waiters.size === 0)
       memory.put(task.key, { plan: quick.value, ended: 'stopped', searchedMs: Number.POSITIVE_INFINITY });
     waiter.answer(quick.ok ? ok({ plan: quick.value, ended: 'stopped' }) : quick);

@@ -1,10 +1,10 @@
 import { checkPlan } from '../../core/cutting/check-plan.ts';
 import type { CutPlan, CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
 import type { SolveProgress, SolveStrategy } from '../../core/cutting/exact/solve-control.ts';
-import { planCuts } from '../../core/cutting/plan-cuts.ts';
 import { centsOfUsd, withBound } from '../../core/cutting/with-bound.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
+import { quickPlan } from './quick-plan.ts';
 import type { Outcome, Run, SolverSeat } from './solver-seat.ts';
 
 /** How long things may take. [ms] */
@@ -79,7 +79,7 @@ export function raceSolvers(
   const finishWithBest = (ended: 'limit' | 'stopped'): void => {
     if (isOver) return;
     if (best === null) {
-      const quick = planCuts(problem);
+      const quick = quickPlan(problem, reportBug);
       if (!quick.ok) return finish(quick);
       best = quick.value;
     }
