@@ -1,8 +1,9 @@
 import type { Stock } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
-import type { Unplaced } from '../layout/layout-types.ts';
+import type { FasciaLine, Unplaced } from '../layout/layout-types.ts';
 import { numberList } from '../layout/number-list.ts';
+import { assertNever } from '../result.ts';
 import { formatLength } from '../units/format-length.ts';
 import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
 
@@ -66,13 +67,20 @@ function unplacedSentences(unplaced: readonly Unplaced[]): readonly string[] {
   });
 }
 
-function lineSentence(mode: 'as-found' | 'parallel' | 'best-fit'): string {
+function lineSentence(mode: FasciaLine['mode']): string {
   const own = 'Each tail is cut for its own rafter';
-  if (mode === 'parallel') return `${own}, and the new edge runs straight and level with the wall plate.`;
-  if (mode === 'best-fit') {
-    return `${own}, and the new edge runs straight; it may fall slightly along the wall, as the old roof does.`;
+  switch (mode) {
+    case 'parallel':
+      return `${own}, and the new edge runs straight, parallel to the wall plate.`;
+    case 'level':
+      return `${own}, and the new edge runs straight and level.`;
+    case 'best-fit':
+      return `${own}, and the new edge runs straight; it may fall slightly along the wall, as the old roof does.`;
+    case 'as-found':
+      return `${own} and follows it, so the new edge is as straight as the old roof.`;
+    default:
+      return assertNever(mode);
   }
-  return `${own} and follows it, so the new edge is as straight as the old roof.`;
 }
 
 function stockName(stock: Stock): string {

@@ -14,7 +14,7 @@ const dustIn = 1e-9;
  * @returns the bearing. [in]
  */
 export function bearingOf(
-  input: Pick<SectionInput, 'pitchRisePer12' | 'heightAbovePlateIn' | 'depthIn' | 'plateWidthIn'>,
+  input: Pick<SectionInput, 'pitchRisePer12' | 'heightAbovePlateIn' | 'depthIn' | 'plateWidthIn' | 'backEnd'>,
   backLevelIn: number,
 ): Bearing {
   const m = input.pitchRisePer12 / 12;
@@ -22,7 +22,10 @@ export function bearingOf(
   const heelCutIn = input.depthIn * slopeFactor - input.heightAbovePlateIn;
   if (heelCutIn < -dustIn) return { kind: 'shimmed', shimIn: -heelCutIn };
   if (heelCutIn <= dustIn) return { kind: 'on-corner' };
-  const toBackEndIn = backLevelIn + m * (input.heightAbovePlateIn + m * backLevelIn);
+  const toBackEndIn =
+    input.backEnd === 'parallel'
+      ? backLevelIn
+      : backLevelIn + m * (input.heightAbovePlateIn + m * backLevelIn);
   const seatIn = m > 0 ? Math.min(heelCutIn / m, toBackEndIn) : toBackEndIn;
   return {
     kind: 'notched',

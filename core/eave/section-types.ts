@@ -10,7 +10,13 @@ export type SectionInput = {
   /** Actual depth of the extender. [in] */
   readonly depthIn: number;
   readonly tailCut: 'plumb' | 'square';
+  /** Depth left of the tail's cut face, its underside cut level from there; null leaves the face whole. [in] */
+  readonly keptFaceIn: number | null;
+  /** `parallel`: cut plumb, parallel to a plumb tail; `square`: square to the slope. */
+  readonly backEnd: 'parallel' | 'square';
   readonly backspanRatio: number;
+  /** Of a full-length rafter: level, from the wall's framing face to its back end, whatever the ratio asks; else null. [in] */
+  readonly spanLevelIn: number | null;
   /** Clear backspan along the slope, null where nothing is in the way. [in] */
   readonly clearBackspanIn: number | null;
   readonly trimAllowanceIn: number;
@@ -19,6 +25,39 @@ export type SectionInput = {
   readonly soffit: 'level' | 'sloped' | 'open';
   readonly soffitThicknessIn: number;
   readonly windowHeadBelowPlateIn: number | null;
+  /** Null where the tail goes on at the roof's pitch. */
+  readonly kickedFrom: KickedFrom | null;
+};
+
+/** The roof that a kicked-up tail leaves: of the old rafter, or between the two on either side of a hung tail. */
+export type KickedFrom = {
+  readonly pitchRisePer12: number;
+  /** Plumb, from the plate's outer top edge. [in] */
+  readonly heightAbovePlateIn: number;
+  /** Actual depth of the rafter that the tail is nailed beside; null where it hangs between two. [in] */
+  readonly rafterDepthIn: number | null;
+  /** Depth over which the tail has to lie against the rafter for nails, square to the rafter. [in] */
+  readonly leastLapIn: number;
+};
+
+/**
+ * Where a kicked-up tail leaves the old roof. It is one piece, nailed beside the rafter where the two overlap, set at its
+ * own flatter pitch on a seat or packer. Level distances are positive outward from the wall's framing face.
+ */
+export type KickUp = {
+  readonly roofPitchRisePer12: number;
+  /** How far its top edge stands above the rafter's, plumb at the wall line. [in] */
+  readonly raiseAtWallIn: number;
+  /** Where its top edge crosses the roof's: from there out the new deck lies flatter. [in] */
+  readonly breakOutIn: number;
+  readonly breakAbovePlateIn: number;
+  /** Along its own slope, from the tail's top corner to that break. [in] */
+  readonly breakToTailIn: number;
+  /**
+   * Along its own slope inward from the wall line: the stretch over which it lies against the rafter by two edge
+   * distances of nails or more; null where it hangs, or lies nowhere against it so far. [in]
+   */
+  readonly lap: { readonly fromIn: number; readonly toIn: number } | null;
 };
 
 /** How the extender meets the plate. */
@@ -39,6 +78,10 @@ export type Bearing =
 
 /** One tail, solved in full. Lengths are not rounded. */
 export type RafterSection = {
+  /** Of its own top edge. [in/12 in] */
+  readonly pitchRisePer12: number;
+  /** Of its own top edge at the wall line. [in] */
+  readonly heightAbovePlateIn: number;
   readonly slopeFactor: number;
   readonly slopeAngleDeg: number;
   readonly overhangLevelIn: number;
@@ -52,7 +95,10 @@ export type RafterSection = {
   readonly backspanWantedIn: number;
   readonly backspanIn: number;
   readonly backspanRatio: number;
-  /** Along the slope from the back end to the tail's far corner, without and with the trimming allowance. [in] */
+  /**
+   * Along the slope from the back end to the tail's far corner before a level cut, without and with the trimming
+   * allowance. [in]
+   */
   readonly finishedLengthIn: number;
   readonly blankLengthIn: number;
   /** Level distance by which a square tail's bottom corner lies further in (0 for plumb). [in] */
@@ -64,6 +110,8 @@ export type RafterSection = {
   readonly tailBottomAbovePlateIn: number;
   /** Depth of the tail's cut face, which the fascia has to cover (plus its drop). [in] */
   readonly tailFaceIn: number;
+  /** Length of the level cut under the tail, inward from its lowest corner; 0 where there is none. [in] */
+  readonly levelCutIn: number;
   readonly fasciaNeededIn: number;
   /** Actual fascia depth less what is needed; negative where it does not cover. [in] */
   readonly fasciaSpareIn: number;
@@ -74,6 +122,8 @@ export type RafterSection = {
   readonly windowHeadClearanceIn: number | null;
   /** Deepest board, square to the slope, that slides in between the old deck and the plate. [in] */
   readonly deepestInsertIn: number;
+  /** Null where the tail goes on at the roof's pitch. */
+  readonly kickUp: KickUp | null;
   /** Corner points for drawing and checks, [x, y] in the section's axes: top edge first, clockwise. [in] */
   readonly outline: readonly (readonly [number, number])[];
 };

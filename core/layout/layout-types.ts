@@ -53,6 +53,8 @@ export type HeaderBlock = {
   /** From the wall's framing face up the slope to the block's near face. [in] */
   readonly alongIn: number;
   readonly lengthSixteenths: Sixteenths;
+  /** Id of the tail that this block is listed with, where one block carries two tails of a bay: it is cut once. */
+  readonly sharedWith: string | null;
 };
 
 /** A new tail: beside an old rafter, in its place, or hung between two. */
@@ -115,15 +117,45 @@ export type Bay = {
   readonly oldBlockOut: boolean;
 };
 
-/** One fascia board, from joint to joint. */
+/**
+ * How a board of the edge ends: `mitre` at an outside corner or a rake, with its long point on the face; `inside-mitre`
+ * with its long point on the back.
+ */
+export type BoardEnd = 'square' | 'bevel' | 'butt' | 'mitre' | 'inside-mitre';
+
+/** One board of fascia or sub-fascia, from joint to joint. */
 export type FasciaPiece = {
   readonly mark: string;
+  /** Joints, or the ends on the face as seen from outside. [in] */
   readonly fromIn: number;
   readonly toIn: number;
-  /** Overall, long point to long point where the ends are bevelled. */
+  /** Overall, from long point to long point where the ends slant. */
   readonly lengthSixteenths: Sixteenths;
-  readonly leftEnd: 'square' | 'bevel' | 'butt';
-  readonly rightEnd: 'square' | 'bevel' | 'butt';
+  /** From short point to short point; the same where both ends are square. */
+  readonly shortSixteenths: Sixteenths;
+  readonly leftEnd: BoardEnd;
+  readonly rightEnd: BoardEnd;
+};
+
+/** Where a run of fascia or sub-fascia ends. Stations along the wall, past its ends where negative or beyond. [in] */
+export type RunEnd = {
+  readonly kind: 'square' | 'mitre';
+  /** On the face, as seen from outside, and on the back: apart where mitred. */
+  readonly faceIn: number;
+  readonly backIn: number;
+};
+
+/** A run of fascia (F) or sub-fascia (U), and what it may be broken on. [in] */
+export type FasciaRun = {
+  readonly letter: string;
+  readonly kind: 'F' | 'U';
+  readonly left: RunEnd;
+  readonly right: RunEnd;
+  readonly tailCentresIn: readonly number[];
+  readonly thicknessIn: number;
+  readonly bevelJoints: boolean;
+  /** Longest usable board; null where the price list has none. */
+  readonly longestIn: number | null;
 };
 
 /**
@@ -146,7 +178,11 @@ export type FasciaLine = {
 };
 
 /** One end of the range of the tails' own overhangs. [in] */
-export type OverhangAt = { readonly extenderId: string; readonly stationIn: number; readonly overhangIn: number };
+export type OverhangAt = {
+  readonly extenderId: string;
+  readonly stationIn: number;
+  readonly overhangIn: number;
+};
 
 /** Where the tails' top corners run in plan, against the reference line of the wall readings. */
 export type LineInPlan = {
@@ -252,7 +288,13 @@ export type EaveLayout = {
   readonly unplaced: readonly Unplaced[];
   readonly bays: readonly Bay[];
   readonly fascia: readonly FasciaPiece[];
+  /** On its face, from end to end. [in] */
   readonly fasciaLengthIn: number;
+  /** What the fascia was broken on, so that other joints can be chosen. */
+  readonly fasciaRun: FasciaRun;
+  /** The 2x behind the fascia; none where none is wanted. */
+  readonly subFascia: readonly FasciaPiece[];
+  readonly subFasciaRun: FasciaRun | null;
   readonly fasciaLine: FasciaLine;
   readonly lineInPlan: LineInPlan;
   /** Null where no head was measured, or no tail stands. */

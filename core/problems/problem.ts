@@ -59,6 +59,21 @@ export type ProblemKind =
       readonly furthestRafter: string;
       readonly furthestLiftIn: number;
     }
+  /** The bowed wall stands out as far as the line of the tails, or further. */
+  | {
+      readonly code: 'wall-past-line';
+      readonly eave: string;
+      readonly stationIn: number;
+      readonly outIn: number;
+    }
+  | {
+      readonly code: 'kick-up-not-flatter';
+      readonly eave: string;
+      readonly kickUpRisePer12: number;
+      /** The flattest rafter of the eave. */
+      readonly rafter: string;
+      readonly rafterRisePer12: number;
+    }
   // cutting and prices
   | {
       readonly code: 'piece-longer-than-stock';

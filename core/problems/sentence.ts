@@ -1,6 +1,7 @@
 import { assertNever } from '../result.ts';
 import { entryName } from '../job/entry-name.ts';
 import { formatLength } from '../units/format-length.ts';
+import { formatPitch } from '../units/pitch.ts';
 import type { LengthReason, Problem } from './problem.ts';
 import { shortened } from './shortened.ts';
 
@@ -46,6 +47,10 @@ export function problemSentence(problem: Problem): string {
       return `${problem.eave}: once the fascia is taken off, no overhang is left. Enter a longer overhang.`;
     case 'tail-out-of-reach':
       return tailSentence(problem);
+    case 'wall-past-line':
+      return `${problem.eave}: at ${formatLength(problem.stationIn)} the wall stands ${formatLength(problem.outIn)} out of its reference line, and nothing of the overhang is left. Read the wall again, give more overhang, or let the fascia follow the wall in Design.`;
+    case 'kick-up-not-flatter':
+      return `${problem.eave}: a tail kicked up to ${formatPitch(problem.kickUpRisePer12)} is not flatter than rafter ${problem.rafter} at ${formatPitch(problem.rafterRisePer12)}. Enter a flatter pitch for the kick-up, or none.`;
     case 'piece-longer-than-stock':
       return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. ${wayOut(problem)}`;
     case 'length-left-out':
