@@ -31,6 +31,8 @@ export class ShopClosed extends Error {
 /** What stands in the way of an open shop file that a backup can mend. */
 const mendable: ReadonlySet<Problem['code']> = new Set(['shop-file-damaged', 'shop-file-not-ours']);
 
+const programEnds: Problem = { code: 'not-here', what: 'That' };
+
 /** Holds the shop file of a folder through damage, restoring and moving, so that the program behind it can go on. */
 export type ShopKeeper = {
   /** The shop file as it is now; throws `ShopClosed` while there is none. */
@@ -66,6 +68,7 @@ export function keepShop(startFolder: string): Result<ShopKeeper, Problem> {
   if (!first.ok && (!mendable.has(first.problem.code) || listBackups(folder).length === 0)) return first;
   let shop: Result<Store, Problem> = first;
   let backupProblem: Problem | undefined;
+  let ended = false;
   // Copying, restoring and moving wait for each other: each needs the file to itself.
   let last: Promise<unknown> = Promise.resolve();
 
@@ -76,9 +79,12 @@ export function keepShop(startFolder: string): Result<ShopKeeper, Problem> {
 
   function inTurn<T>(work: () => Promise<Result<T, Problem>>): Promise<Result<T, Problem>> {
     const turn = last.then(async () => {
+      if (ended) return fail(programEnds);
       try {
         return await work();
       } catch (error) {
+        // A copy that was under way when the program ended is thrown away; the next start makes it.
+        if (ended) return fail(programEnds);
         const problem = error instanceof ShopClosed ? error.problem : storeProblem(error);
         if (problem === undefined) throw error;
         return fail(problem);
@@ -159,6 +165,7 @@ export function keepShop(startFolder: string): Result<ShopKeeper, Problem> {
         return shop.ok ? ok(folder) : fail(shop.problem);
       }),
     close() {
+      ended = true;
       if (shop.ok) shop.value.close();
     },
   });
