@@ -1,4 +1,5 @@
-import type { EaveDesign } from '../eave/design-document.ts';
+import type { Stock } from '../eave/design-document.ts';
+import { meetingsOf } from '../layout/eave-ends.ts';
 import { eaveLetter } from '../layout/eave-letter.ts';
 import { layOutEave } from '../layout/lay-out-eave.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
@@ -6,6 +7,7 @@ import { longestUsableIn } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import type { JobInput } from './job-file.ts';
+import { meansOfLayout } from './means-of-layout.ts';
 
 /**
  * Lays out every eave of a job, in the order of the survey, lettered A, B ... Z, AA.
@@ -37,20 +39,31 @@ export function layOutOneEave(input: JobInput, eaveId: string): Result<EaveLayou
 function layOutAt(
   input: JobInput,
   index: number,
-  longest: (design: EaveDesign) => number | null,
+  longest: (stock: Stock) => number | null,
 ): Result<EaveLayout, Problem> {
   const eave = input.survey.eaves[index];
   const designIndex = input.design.eaves.findIndex(({ eaveId }) => eaveId === eave?.id);
   const design = input.design.eaves[designIndex];
   if (eave === undefined || design === undefined) throw new Error(`eave ${index} has no survey or no design`);
-  const layout = layOutEave(eave, design, eaveLetter(index), longest(design));
+  const { stock, subFascia } = design.fascia;
+  const layout = layOutEave(
+    eave,
+    design,
+    eaveLetter(index),
+    longest(stock),
+    {
+      meetings: meetingsOf(input, design.ends),
+      longestSubFasciaIn: subFascia.wanted ? longest(subFascia.stock) : null,
+    },
+    meansOfLayout(input, design),
+  );
   return layout.ok ? layout : fail(atEave(layout.problem, index, designIndex));
 }
 
-/** Longest usable fascia board of a design, looked up once a stock. [in] */
-function longestByStock(input: JobInput): (design: EaveDesign) => number | null {
+/** Longest usable board of a stock, looked up once. [in] */
+function longestByStock(input: JobInput): (stock: Stock) => number | null {
   const known = new Map<string, number | null>();
-  return ({ fascia: { stock } }) => {
+  return (stock) => {
     const key = JSON.stringify([stock.section, stock.grade]);
     const found = known.get(key);
     if (found !== undefined) return found;
