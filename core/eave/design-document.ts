@@ -91,7 +91,7 @@ export const eaveDesignSchema = z.strictObject({
       allowOuterFace: z.boolean().default(false),
       allowFullLength: z.boolean().default(true),
       allowEndReplacement: z.boolean().default(false),
-      /** Largest clear gap between neighbouring tails; null takes it from sheathing, fascia and soffit. [in] */
+      /** Largest gap between neighbouring tails, centre to centre; null takes it from sheathing, fascia and soffit. [in] */
       largestGapIn: lengthField({ least: 4, most: 96 }).nullable().default(null),
       /** Whether panel joints have to land on tails. */
       panelJointsOnTails: z.boolean().default(true),

@@ -65,7 +65,7 @@ export const layoutRulesSchema = z.strictObject({
       endReplacement: z.number().min(0).max(1000).default(18),
     })
     .prefault({}),
-  /** Largest clear gap that a plank deck, a 1x fascia, a fascia on a 2x sub-fascia, and a soffit may span. [in] */
+  /** Largest gap that a plank deck, a 1x fascia, a 2x fascia or sub-fascia, and a soffit may span, centre to centre. [in] */
   plankGapIn: lengthField({ least: 4, most: 96 }).default(24),
   thinFasciaGapIn: lengthField({ least: 4, most: 96 }).default(24),
   thickFasciaGapIn: lengthField({ least: 4, most: 96 }).default(32),
