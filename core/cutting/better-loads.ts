@@ -1,4 +1,4 @@
-import { centsOf, spanOf, type CuttingModel, type Load } from './cutting-model.ts';
+import { centsOf, needOf, type CuttingModel, type Load } from './cutting-model.ts';
 
 /** Text that is the same for boards cut alike. */
 export function loadKey(load: Load): string {
@@ -18,13 +18,14 @@ export function isBetter(model: CuttingModel, one: readonly Load[], other: reado
   return longestOffcut(model, one) > longestOffcut(model, other);
 }
 
-function patternCount(loads: readonly Load[]): number {
+/** How many different ways to cut a board there are among loads. */
+export function patternCount(loads: readonly Load[]): number {
   return new Set(loads.map(loadKey)).size;
 }
 
 function longestOffcut(model: CuttingModel, loads: readonly Load[]): number {
   return loads.reduce(
-    (longest, load) => Math.max(longest, (model.stocks[load.stock]?.room ?? 0) - spanOf(model, load.sizes)),
+    (longest, load) => Math.max(longest, (model.stocks[load.stock]?.room ?? 0) - needOf(model, load.sizes)),
     0,
   );
 }

@@ -117,6 +117,8 @@ export type CutPlan = {
   readonly certificate: BoundCertificate | null;
   /** Among plans of this cost none has fewer boards, nor of those fewer patterns. */
   readonly tiesProven: boolean;
+  /** What a board fewer was worth in this plan. */
+  readonly centsPerBoard: number;
   readonly unmetPins: readonly UnmetPin[];
   /** Net length of pieces over length of boards. [-] */
   readonly yield: number;

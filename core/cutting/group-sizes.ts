@@ -11,33 +11,36 @@ export type GroupedModels = {
 };
 
 /**
- * Draws neighbouring sizes together until no more than so many are left, with the least difference within a group.
+ * Draws neighbouring sizes of one slant together until no more than so many are left, or no more than there are slants,
+ * with the least difference within a group.
  * @param model - the problem.
  * @param most - groups wanted at most.
  */
 export function groupSizes(model: CuttingModel, most: number): GroupedModels {
+  const wanted = Math.max(most, model.slants.length);
   let width = 0;
   let members = groupsWithin(model.sizes, width);
-  for (let step = 1; members.length > most; step *= 2) {
+  for (let step = 1; members.length > wanted; step *= 2) {
     let low = width;
     let high = width + step;
-    if (groupsWithin(model.sizes, high).length > most) {
+    if (groupsWithin(model.sizes, high).length > wanted) {
       width = high;
       continue;
     }
     while (high - low > 1) {
       const middle = Math.floor((low + high) / 2);
-      if (groupsWithin(model.sizes, middle).length > most) low = middle;
+      if (groupsWithin(model.sizes, middle).length > wanted) low = middle;
       else high = middle;
     }
     members = groupsWithin(model.sizes, high);
   }
   const rounded = (pick: (group: readonly number[]) => number | undefined): CuttingModel => ({
     ...model,
-    sizes: members.map((group) => ({
-      span: model.sizes[pick(group) ?? 0]?.span ?? 0,
-      demand: group.reduce((sum, size) => sum + (model.sizes[size]?.demand ?? 0), 0),
-    })),
+    sizes: members.flatMap((group) => {
+      const stands = model.sizes[pick(group) ?? -1];
+      if (stands === undefined) return [];
+      return [{ ...stands, demand: group.reduce((sum, size) => sum + (model.sizes[size]?.demand ?? 0), 0) }];
+    }),
   });
   return {
     roundedUp: rounded((group) => group[0]),
@@ -70,13 +73,17 @@ export function ungroup(
 
 function groupsWithin(sizes: readonly PieceSize[], width: number): number[][] {
   const groups: number[][] = [];
-  let longest = Number.POSITIVE_INFINITY;
-  for (const [index, size] of sizes.entries()) {
-    if (longest - size.span > width) {
-      groups.push([]);
-      longest = size.span;
+  /** Group open for each slant, and the span of its longest. */
+  const open = new Map<number, { readonly group: number[]; readonly longest: number }>();
+  for (const [index, { span, slant }] of sizes.entries()) {
+    const current = open.get(slant);
+    if (current !== undefined && current.longest - span <= width) {
+      current.group.push(index);
+      continue;
     }
-    groups.at(-1)?.push(index);
+    const group = [index];
+    groups.push(group);
+    open.set(slant, { group, longest: span });
   }
   return groups;
 }

@@ -1,87 +1,134 @@
-import { bestFill } from './best-fill.ts';
-import type { CuttingModel } from './cutting-model.ts';
+import { bestFill, type BestFill } from './best-fill.ts';
+import type { Worths } from './column.ts';
+import { longestRoom, needAlone, type CuttingModel } from './cutting-model.ts';
 
 /** Parts that a cent is divided into for proofs in whole numbers. */
-const partsOfCent = 2 ** 20;
+export const partsOfCent = 2 ** 20;
 
 /** Up to here a bound is lifted to the next sum that prices can make. [cents] */
 const mostCentsToCombine = 200_000;
 
+/** A bound, and the worths in whole parts of a cent that prove it. */
+export type ProvenBound = {
+  /** No plan counts for less. [cents] */
+  readonly cents: number;
+  /** The same before it was rounded up and lifted. [parts of a cent] */
+  readonly parts: number;
+  /** Worth of a piece by size: no board holds pieces worth more than its price and tax. [parts of a cent] */
+  readonly worth: readonly number[];
+  /** What one board more of a stock would save at most, by stock; 0 where it can be bought. [parts of a cent] */
+  readonly tax: readonly number[];
+};
+
 /**
- * The least that any purchase can cost, proven in whole numbers.
+ * The least that any plan can count for, proven in whole numbers.
  *
- * Three proofs, the best of which counts: the cheapest price for a length bought; every piece longer than half of the
- * longest board needs a board of its own; and the worth of the pieces: if no board can hold pieces worth more than its
- * price, all pieces together cost at least their worth (worths come from the relaxation, are cut to parts of a cent,
- * and are priced again by an exact knapsack, so a rounding error there can weaken the bound but never make it wrong).
- * The result is then lifted to the next amount that some set of boards with enough length in all can cost.
+ * Three proofs, the best of which counts: every inch costs at least what it costs on the cheapest board; every piece
+ * longer than half of the longest board needs a board of its own; and the worth of the pieces as the relaxation found it.
+ * Each is a worth for every size; worths are cut to parts of a cent and priced again by an exact knapsack, so that a
+ * rounding error can weaken the bound but never make it wrong.
  * @param model - the problem.
- * @param worth - price of one piece of each size. [cents]
- * @param ceiling - cost of a plan that exists; lifting stops there. [cents]
- * @returns whole cents.
+ * @param worths - what pieces and boards are worth. [cents]
+ * @param ceiling - what a plan that exists counts for; lifting stops there. [cents]
  */
-export function lowerBoundCents(model: CuttingModel, worth: ArrayLike<number>, ceiling: number): number {
-  const proven = Math.max(lengthBound(model), longPieceBound(model), worthBound(model, worth));
-  return liftToPurchase(model, proven, ceiling);
+export function lowerBound(model: CuttingModel, worths: Worths, ceiling: number): ProvenBound {
+  const proofs = [worths, lengthWorths(model), longPieceWorths(model)].map((offered) =>
+    prove(model, offered),
+  );
+  const best = proofs.reduce((one, other) => (other.parts > one.parts ? other : one));
+  return { ...best, cents: liftToPurchase(model, best.cents, ceiling) };
 }
 
-/** Every inch costs at least what it costs on the cheapest board. [cents] */
-export function lengthBound(model: CuttingModel): number {
-  const span = totalSpan(model);
-  return model.stocks.reduce((least, stock) => {
-    const exact = divideUp(BigInt(span) * BigInt(stock.cents), BigInt(stock.room));
-    return Math.min(least, Number(exact));
-  }, Number.POSITIVE_INFINITY);
+/** Every inch costs at least what it costs on the cheapest board to buy; scarce boards are taxed. [cents] */
+export function lengthWorths(model: CuttingModel): Worths {
+  const bought = model.stocks.filter(({ available }) => available === Number.POSITIVE_INFINITY);
+  const perSixteenth = (bought.length > 0 ? bought : model.stocks).reduce(
+    (least, { room, cents }) => Math.min(least, cents / room),
+    Number.POSITIVE_INFINITY,
+  );
+  return {
+    worth: Float64Array.from(model.sizes, ({ span }) => span * perSixteenth),
+    tax: new Float64Array(model.stocks.length),
+  };
 }
 
 /** Two pieces that are each longer than half of the longest board never share one. [cents] */
-export function longPieceBound(model: CuttingModel): number {
-  const longest = model.stocks.at(-1)?.room ?? 0;
-  return model.sizes
-    .filter((size) => 2 * size.span > longest)
-    .reduce((sum, size) => sum + size.demand * (model.centsForSpan[size.span] ?? 0), 0);
-}
-
-function worthBound(model: CuttingModel, worth: ArrayLike<number>): number {
-  const values = model.sizes.map((_, size) => Math.max(0, Math.floor((worth[size] ?? 0) * partsOfCent)));
-  const longest = model.stocks.at(-1)?.room ?? 0;
-  const fill = bestFill(
-    model.sizes.map((size) => size.span),
-    model.sizes.map((size) => size.demand),
-    values,
-    longest,
-  );
-  const total = model.sizes.reduce(
-    (sum, size, index) => sum + BigInt(values[index] ?? 0) * BigInt(size.demand),
-    0n,
-  );
-  let bound = divideUp(total, BigInt(partsOfCent));
-  for (const stock of model.stocks) {
-    const held = BigInt(fill.valueForRoom[stock.room] ?? 0);
-    const price = BigInt(stock.cents) * BigInt(partsOfCent);
-    if (held > price) {
-      const scaled = divideUp(total * BigInt(stock.cents), held);
-      if (scaled < bound) bound = scaled;
-    }
-  }
-  return Number(bound);
+export function longPieceWorths(model: CuttingModel): Worths {
+  const longest = longestRoom(model);
+  return {
+    worth: Float64Array.from(model.sizes.entries(), ([size, { span }]) => {
+      if (2 * span <= longest) return 0;
+      const need = needAlone(model, size);
+      return model.stocks.reduce(
+        (least, { room, cents }) => (room >= need ? Math.min(least, cents) : least),
+        Number.POSITIVE_INFINITY,
+      );
+    }),
+    tax: new Float64Array(model.stocks.length),
+  };
 }
 
 /**
- * The least amount, not below the bound, that a set of boards can cost whose rooms together hold all pieces.
+ * Cuts worths to whole parts of a cent, and lowers them until no board that can be bought holds more than its price; what
+ * a scarce board holds beyond its price is its tax.
+ */
+export function prove(model: CuttingModel, { worth }: Worths): ProvenBound {
+  const demand = model.sizes.map((size) => size.demand);
+  let values = model.sizes.map((_, size) => Math.max(0, Math.floor((worth[size] ?? 0) * partsOfCent)));
+  let fill = bestFill(model, demand, values);
+  const lowered = lowering(model, fill);
+  if (lowered < 1) {
+    values = values.map((value) => Math.floor(value * lowered));
+    fill = bestFill(model, demand, values);
+    // The share itself was rounded: once more, by the least step, if it has to be.
+    while (lowering(model, fill) < 1) {
+      values = values.map((value) => Math.max(0, value - 1));
+      fill = bestFill(model, demand, values);
+    }
+  }
+  const tax = model.stocks.map(({ cents, available }, stock) =>
+    available === Number.POSITIVE_INFINITY ? 0 : Math.max(0, fill.valueOf(stock) - cents * partsOfCent),
+  );
+  const gross = model.sizes.reduce(
+    (sum, { demand: count }, size) => sum + BigInt(values[size] ?? 0) * BigInt(count),
+    0n,
+  );
+  const parts = model.stocks.reduce(
+    (sum, { available }, stock) =>
+      tax[stock] === 0 ? sum : sum - BigInt(tax[stock] ?? 0) * BigInt(available),
+    gross,
+  );
+  return {
+    cents: Math.max(0, Number(divideUp(parts, BigInt(partsOfCent)))),
+    parts: Number(parts),
+    worth: values,
+    tax,
+  };
+}
+
+/** The share of the worths at which every board that can be bought is worth no more than its price. [-] */
+function lowering(model: CuttingModel, fill: BestFill): number {
+  return model.stocks.reduce((share, { cents, available }, stock) => {
+    const value = fill.valueOf(stock);
+    return available === Number.POSITIVE_INFINITY && value > cents * partsOfCent
+      ? Math.min(share, (cents * partsOfCent) / value)
+      : share;
+  }, 1);
+}
+
+/**
+ * The least amount, not below the bound, that a set of boards can count for whose rooms together hold all pieces.
  * Exact, by dynamic programming over cents; beyond a few thousand dollars the bound is returned as it is.
  */
 export function liftToPurchase(model: CuttingModel, bound: number, ceiling: number): number {
   if (ceiling > mostCentsToCombine || bound >= ceiling) return Math.min(bound, ceiling);
-  if (model.stocks.some((stock) => stock.cents === 0)) return bound;
-  const needed = totalSpan(model);
+  let needed = model.sizes.reduce((sum, size) => sum + size.span * size.demand, 0);
   const mostRoom = new Float64Array(ceiling + 1).fill(-1);
   mostRoom[0] = 0;
-  for (const stock of model.stocks) {
-    for (let cents = stock.cents; cents <= ceiling; cents += 1) {
-      const before = mostRoom[cents - stock.cents] ?? -1;
-      if (before >= 0 && before + stock.room > (mostRoom[cents] ?? -1)) mostRoom[cents] = before + stock.room;
-    }
+  for (const { cents, room, available } of model.stocks) {
+    if (cents > 0) addBoards(mostRoom, cents, room, available);
+    else if (available === Number.POSITIVE_INFINITY) return bound;
+    else needed -= room * available;
   }
   for (let cents = bound; cents < ceiling; cents += 1) {
     if ((mostRoom[cents] ?? -1) >= needed) return cents;
@@ -89,10 +136,25 @@ export function liftToPurchase(model: CuttingModel, bound: number, ceiling: numb
   return ceiling;
 }
 
-function totalSpan(model: CuttingModel): number {
-  return model.sizes.reduce((sum, size) => sum + size.span * size.demand, 0);
+/** Most room that so many cents buy exactly, once boards of one more stock are allowed. */
+function addBoards(mostRoom: Float64Array, price: number, room: number, available: number): void {
+  const last = mostRoom.length - 1;
+  if (available === Number.POSITIVE_INFINITY) {
+    for (let cents = price; cents <= last; cents += 1) {
+      const before = mostRoom[cents - price] ?? -1;
+      if (before >= 0 && before + room > (mostRoom[cents] ?? -1)) mostRoom[cents] = before + room;
+    }
+    return;
+  }
+  for (let board = 0; board < available && board * price <= last; board += 1) {
+    for (let cents = last; cents >= price; cents -= 1) {
+      const before = mostRoom[cents - price] ?? -1;
+      if (before >= 0 && before + room > (mostRoom[cents] ?? -1)) mostRoom[cents] = before + room;
+    }
+  }
 }
 
 function divideUp(top: bigint, bottom: bigint): bigint {
-  return (top + bottom - 1n) / bottom;
+  // BigInt division cuts towards zero, which is up for what is negative.
+  return top <= 0n ? top / bottom : (top + bottom - 1n) / bottom;
 }

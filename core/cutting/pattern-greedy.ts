@@ -1,43 +1,43 @@
 import { bestFill } from './best-fill.ts';
-import { cheapestLoad } from './fit-decreasing.ts';
-import type { CuttingModel, Load } from './cutting-model.ts';
+import type { Left } from './column.ts';
+import { longestRoom, type CuttingModel, type Load } from './cutting-model.ts';
+import { selectStocks } from './select-stocks.ts';
 
 /**
- * Fills one board after the other so that a used inch costs least, and repeats each pattern as often as pieces last.
+ * Fills one board after the other so that a used inch costs least, and repeats each pattern as often as pieces and boards
+ * last.
  * @param model - the problem.
- * @param demand - pieces still to be packed, by size.
+ * @param left - pieces still to be packed, and boards that there still are.
  * @param favour - raised above 0, long pieces count for more than their length, so that they go first. [-]
- * @returns loads that hold every piece once.
+ * @returns loads that hold every piece once; undefined where boards run out.
  */
-export function patternGreedy(
-  model: CuttingModel,
-  demand: readonly number[],
-  favour: number,
-): readonly Load[] {
-  const left = [...demand];
-  const loads: Load[] = [];
-  const spans = model.sizes.map((size) => size.span);
-  const longest = model.stocks.at(-1)?.room ?? 0;
-  const values = spans.map((span) => span * (1 + favour * (span / longest)));
-  while (left.some((count) => count > 0)) {
-    const fill = bestFill(spans, left, values, longest);
-    let counts: number[] = [];
+export function patternGreedy(model: CuttingModel, left: Left, favour: number): readonly Load[] | undefined {
+  const demand = [...left.demand];
+  const supply = [...left.supply];
+  const contents: number[][] = [];
+  const longest = longestRoom(model);
+  const values = model.sizes.map(({ span }) => span * (1 + favour * (span / longest)));
+  while (demand.some((count) => count > 0)) {
+    const fill = bestFill(model, demand, values);
+    let chosen: number | undefined;
     let least = Number.POSITIVE_INFINITY;
-    for (const stock of model.stocks) {
-      const value = fill.valueForRoom[stock.room] ?? 0;
-      if (value > 0 && stock.cents / value <= least) {
-        least = stock.cents / value;
-        counts = fill.countsForRoom(stock.room);
-      }
+    for (const [stock, { cents }] of model.stocks.entries()) {
+      const value = fill.valueOf(stock);
+      if (value <= 0 || (supply[stock] ?? 0) <= 0 || cents / value > least) continue;
+      least = cents / value;
+      chosen = stock;
     }
+    if (chosen === undefined) return undefined;
+    const counts = fill.countsOf(chosen);
     const times = counts.reduce(
       (fewest, count, size) =>
-        count === 0 ? fewest : Math.min(fewest, Math.floor((left[size] ?? 0) / count)),
-      Number.POSITIVE_INFINITY,
+        count === 0 ? fewest : Math.min(fewest, Math.floor((demand[size] ?? 0) / count)),
+      supply[chosen] ?? 0,
     );
     const sizes = counts.flatMap((count, size) => Array.from({ length: count }, () => size));
-    for (let time = 0; time < times; time += 1) loads.push(cheapestLoad(model, sizes));
-    for (const [size, count] of counts.entries()) left[size] = (left[size] ?? 0) - count * times;
+    for (let time = 0; time < times; time += 1) contents.push(sizes);
+    supply[chosen] = (supply[chosen] ?? 0) - times;
+    for (const [size, count] of counts.entries()) demand[size] = (demand[size] ?? 0) - count * times;
   }
-  return loads;
+  return selectStocks(model, contents, left.supply);
 }

@@ -1,16 +1,30 @@
 import { bestFill } from './best-fill.ts';
-import { columnKey, columnOf, priceTolerance, quickColumns, type Column } from './column.ts';
+import {
+  columnKey,
+  columnOf,
+  priceTolerance,
+  quickColumns,
+  type Column,
+  type Left,
+  type Worths,
+} from './column.ts';
 import { improveBasis, startBasis } from './simplex.ts';
 import type { CuttingModel } from './cutting-model.ts';
 
 /** What is left of the work that a plan may do, counted in table cells so that it is the same on every machine. */
-export type WorkBudget = { cells: number };
+export type WorkBudget = {
+  cells: number;
+  /** Whether the work is no longer wanted. */
+  readonly stopped?: () => boolean;
+};
 
-/** The plan with fractions of boards allowed, and the worth of each size that proves how little it can cost. */
+/** The plan with fractions of boards allowed, and the worths that prove how little it can cost. */
 export type Relaxation = {
   readonly columns: readonly { readonly column: Column; readonly boards: number }[];
-  /** Price of one piece of each size in the best proof found, zero or more. [cents] */
-  readonly worth: Float64Array;
+  /** Worths in the best proof found, zero or more. [cents] */
+  readonly worths: Worths;
+  /** Whether no further column would make it cheaper. */
+  readonly finished: boolean;
 };
 
 /**
@@ -19,22 +33,16 @@ export type Relaxation = {
  * Source: P. C. Gilmore and R. E. Gomory, "A Linear Programming Approach to the Cutting-Stock Problem", Operations
  * Research 9 (1961); bound during the process after A. A. Farley (1990). Both from memory.
  * @param model - the problem.
- * @param demand - pieces by size; the fractions cut exactly these.
+ * @param left - pieces by size, which the fractions cut exactly, and boards by stock.
  * @param pool - columns known already; new ones are appended.
  * @param budget - work that may be done; when it runs out the best proof so far is returned.
  */
-export function relax(
-  model: CuttingModel,
-  demand: readonly number[],
-  pool: Column[],
-  budget: WorkBudget,
-): Relaxation {
-  const basis = startBasis(model, demand);
-  const rows = basis.active.length;
-  const spans = model.sizes.map((size) => size.span);
-  const longest = model.stocks.at(-1)?.room ?? 0;
-  const seen = new Set<string>();
-  let proof: { readonly cents: number; readonly worth: Float64Array } = { cents: -1, worth: basis.worth };
+export function relax(model: CuttingModel, left: Left, pool: Column[], budget: WorkBudget): Relaxation {
+  const basis = startBasis(model, left);
+  const rows = basis.held.length;
+  const seen = new Set(pool.map(columnKey));
+  let proof: Worths & { readonly cents: number } = { cents: -1, worth: basis.worth, tax: basis.tax };
+  let finished = false;
   const add = (candidates: readonly Column[]): boolean => {
     const before = pool.length;
     for (const column of candidates) {
@@ -45,28 +53,47 @@ export function relax(
     }
     return pool.length > before;
   };
+  const spent = (): boolean => budget.cells <= 0 || budget.stopped?.() === true;
   for (;;) {
     const pivots = improveBasis(basis, pool);
     budget.cells -= (pivots + 1) * rows * rows;
-    const worth = basis.worth.map((value) => Math.max(0, value));
-    if (add(quickColumns(model, demand, worth)) && budget.cells > 0) continue;
-    const fill = bestFill(spans, demand, worth, longest);
+    const worths: Worths = {
+      worth: basis.worth.map((value) => Math.max(0, value)),
+      tax: basis.tax.map((value) => Math.max(0, value)),
+    };
+    if (add(quickColumns(model, left, worths)) && !spent()) continue;
+    const fill = bestFill(model, left.demand, worths.worth);
     budget.cells -= fill.cells;
     const dear: Column[] = [];
     let overpriced = 1;
-    for (const [stock, { room, cents }] of model.stocks.entries()) {
-      const value = fill.valueForRoom[room] ?? 0;
-      if (value > overpriced * cents) overpriced = cents === 0 ? Number.POSITIVE_INFINITY : value / cents;
-      if (value > cents + priceTolerance * Math.max(1, cents)) {
-        dear.push(columnOf(stock, cents, fill.countsForRoom(room)));
-      }
+    for (const [stock, { cents }] of model.stocks.entries()) {
+      if ((left.supply[stock] ?? 0) <= 0) continue;
+      const value = fill.valueOf(stock);
+      const price = cents + (worths.tax[stock] ?? 0);
+      if (value > overpriced * price) overpriced = price === 0 ? Number.POSITIVE_INFINITY : value / price;
+      if (value > price + priceTolerance * Math.max(1, price))
+        dear.push(columnOf(stock, cents, fill.countsOf(stock)));
     }
-    const total = basis.active.reduce((sum, size) => sum + (worth[size] ?? 0) * (demand[size] ?? 0), 0);
-    if (total / overpriced > proof.cents) proof = { cents: total / overpriced, worth };
-    if (!add(dear) || budget.cells <= 0) break;
+    const gross = basis.active.reduce(
+      (sum, size) => sum + (worths.worth[size] ?? 0) * (left.demand[size] ?? 0),
+      0,
+    );
+    const total = basis.scarce.reduce(
+      (sum, stock) => sum - (worths.tax[stock] ?? 0) * (left.supply[stock] ?? 0),
+      gross,
+    );
+    if (total / overpriced > proof.cents) proof = { cents: total / overpriced, ...worths };
+    if (!add(dear)) {
+      finished = true;
+      break;
+    }
+    if (spent()) break;
   }
   return {
-    columns: basis.columns.map((column, row) => ({ column, boards: basis.level[row] ?? 0 })),
-    worth: proof.worth,
+    columns: basis.held.flatMap((held, row) =>
+      held.kind === 'cut' ? [{ column: held.column, boards: basis.level[row] ?? 0 }] : [],
+    ),
+    worths: proof,
+    finished,
   };
 }

@@ -1,40 +1,85 @@
-import { ownColumn, priceTolerance, reducedCents, type Column } from './column.ts';
+import { allOf, ownColumn, priceTolerance, reducedCents, type Column, type Left } from './column.ts';
 import type { CuttingModel } from './cutting-model.ts';
 
-/** A vertex of the plan with fractions: as many columns as sizes, and how many boards of each. */
+/** One column of the basis: a way to cut; boards of a stock left unused; or a phantom piece where no board is left. */
+type Held =
+  | { readonly kind: 'cut'; readonly column: Column }
+  | { readonly kind: 'unused'; readonly stock: number }
+  | { readonly kind: 'phantom'; readonly size: number };
+
+/** A vertex of the plan with fractions: as many columns as rows, and how many boards of each. */
 export type Basis = {
   /** Sizes with a demand, one to a row. */
   readonly active: readonly number[];
-  readonly columns: Column[];
+  /** Stocks that there are only so many of, one to a row behind the sizes. */
+  readonly scarce: readonly number[];
+  readonly held: Held[];
   /** Boards of each column. */
   readonly level: Float64Array;
-  /** Inverse of the square of counts, row by row. */
+  /** What the rows ask for: pieces, then boards at most. */
+  readonly wanted: Float64Array;
+  /** Inverse of the square of columns, row by row. */
   readonly inverse: Float64Array;
-  /** Price of one piece by size, so that every column in the basis is worth its price. [cents] */
+  /** Price of one piece by size, and what one board more of a stock would save, so that no column held loses or gains. [cents] */
   readonly worth: Float64Array;
+  readonly tax: Float64Array;
+  readonly rowOfSize: Int32Array;
+  readonly rowOfStock: Int32Array;
+  /** Price of a piece that no board is left for, beyond any true one. [cents] */
+  readonly phantomCents: number;
   /** Where the search for the next column goes on. */
   from: number;
+  pivotsSinceInverted: number;
 };
 
 /** Columns looked at before the best of them is taken. */
 const columnsAtOnce = 48;
 
-/** Starts with a column of its own for every size. */
-export function startBasis(model: CuttingModel, demand: readonly number[]): Basis {
-  const active = [...demand.keys()].filter((size) => (demand[size] ?? 0) > 0);
-  const rows = active.length;
+/** Smallest figure that is divided by. */
+const leastPivot = 1e-9;
+
+/** Starts with a column of its own for every size, and every scarce board unused. */
+export function startBasis(model: CuttingModel, left: Left = allOf(model)): Basis {
+  const active = [...left.demand.keys()].filter((size) => (left.demand[size] ?? 0) > 0);
+  const scarce = [...model.stocks.keys()].filter(
+    (stock) => (left.supply[stock] ?? 0) !== Number.POSITIVE_INFINITY && (left.supply[stock] ?? 0) > 0,
+  );
+  const rows = active.length + scarce.length;
+  const pieces = left.demand.reduce((sum, count) => sum + count, 0);
+  const dearest = model.stocks.reduce((most, { cents }) => Math.max(most, cents), 0);
+  const rowOfSize = new Int32Array(model.sizes.length).fill(-1);
+  for (const [row, size] of active.entries()) rowOfSize[size] = row;
+  const rowOfStock = new Int32Array(model.stocks.length).fill(-1);
+  for (const [index, stock] of scarce.entries()) rowOfStock[stock] = active.length + index;
   const basis: Basis = {
     active,
-    columns: active.map((size) => ownColumn(model, demand, size)),
+    scarce,
+    held: [
+      ...active.map((size): Held => {
+        const column = ownColumn(model, left.demand, size);
+        return column === undefined ? { kind: 'phantom', size } : { kind: 'cut', column };
+      }),
+      ...scarce.map((stock): Held => ({ kind: 'unused', stock })),
+    ],
     level: new Float64Array(rows),
+    wanted: Float64Array.from([
+      ...active.map((size) => left.demand[size] ?? 0),
+      ...scarce.map((stock) => left.supply[stock] ?? 0),
+    ]),
     inverse: new Float64Array(rows * rows),
-    worth: new Float64Array(demand.length),
+    worth: new Float64Array(model.sizes.length),
+    tax: new Float64Array(model.stocks.length),
+    rowOfSize,
+    rowOfStock,
+    phantomCents: (dearest + 1) * (pieces + 1),
     from: 0,
+    pivotsSinceInverted: 0,
   };
-  for (const [row, size] of active.entries()) {
-    const count = basis.columns[row]?.counts[0] ?? 1;
+  for (let row = 0; row < rows; row += 1) {
+    const held = basis.held[row];
+    const count = held?.kind === 'cut' ? (held.column.counts[0] ?? 1) : 1;
     basis.inverse[row * rows + row] = 1 / count;
-    basis.level[row] = (demand[size] ?? 0) / count;
+    basis.level[row] = (basis.wanted[row] ?? 0) / count;
   }
   settleWorth(basis);
   return basis;
@@ -45,7 +90,7 @@ export function startBasis(model: CuttingModel, demand: readonly number[]): Basi
  * @returns pivots made.
  */
 export function improveBasis(basis: Basis, columns: readonly Column[]): number {
-  const most = 50 * (basis.active.length + 10);
+  const most = 50 * (basis.held.length + 10);
   let pivots = 0;
   for (; pivots < most; pivots += 1) {
     const entering = nextColumn(basis, columns);
@@ -56,20 +101,29 @@ export function improveBasis(basis: Basis, columns: readonly Column[]): number {
 }
 
 /** Computes the worths anew from the basis, so that rounding does not add up over the pivots. */
-function settleWorth({ active, columns, inverse, worth }: Basis): void {
-  const rows = active.length;
-  for (const size of active) worth[size] = 0;
+function settleWorth(basis: Basis): void {
+  const { active, scarce, held, inverse, worth, tax } = basis;
+  const rows = held.length;
+  const dual = new Float64Array(rows);
   for (let row = 0; row < rows; row += 1) {
-    const cents = columns[row]?.cents ?? 0;
-    for (let place = 0; place < rows; place += 1) {
-      const size = active[place] ?? 0;
-      worth[size] = (worth[size] ?? 0) + cents * (inverse[row * rows + place] ?? 0);
-    }
+    const cents = centsOfHeld(basis, held[row]);
+    if (cents === 0) continue;
+    for (let place = 0; place < rows; place += 1)
+      dual[place] = (dual[place] ?? 0) + cents * (inverse[row * rows + place] ?? 0);
   }
+  for (const [row, size] of active.entries()) worth[size] = dual[row] ?? 0;
+  for (const [index, stock] of scarce.entries()) tax[stock] = -(dual[active.length + index] ?? 0);
+}
+
+function centsOfHeld({ phantomCents }: Basis, held: Held | undefined): number {
+  if (held?.kind === 'cut') return held.column.cents;
+  return held?.kind === 'phantom' ? phantomCents : 0;
 }
 
 /** The best column of the next block that has any worth bringing in. */
-function nextColumn(basis: Basis, columns: readonly Column[]): Column | undefined {
+function nextColumn(basis: Basis, columns: readonly Column[]): Held | undefined {
+  for (const stock of basis.scarce)
+    if ((basis.tax[stock] ?? 0) < -priceTolerance) return { kind: 'unused', stock };
   let chosen: Column | undefined;
   let least = 0;
   for (let looked = 0; looked < columns.length; looked += 1) {
@@ -78,31 +132,32 @@ function nextColumn(basis: Basis, columns: readonly Column[]): Column | undefine
     const column = columns[basis.from];
     basis.from += 1;
     if (column === undefined) continue;
-    const reduced = reducedCents(column, basis.worth);
+    const reduced = reducedCents(column, basis);
     if (reduced < least - priceTolerance * Math.max(1, column.cents)) {
       chosen = column;
       least = reduced;
     }
   }
-  return chosen;
+  return chosen === undefined ? undefined : { kind: 'cut', column: chosen };
 }
 
 /** Swaps a column for the one that runs out first; false where rounding leaves none to take out. */
-function bringIn(basis: Basis, entering: Column): boolean {
-  const { active, inverse, level, worth } = basis;
-  const rows = active.length;
+function bringIn(basis: Basis, entering: Held): boolean {
+  const { held, inverse, level } = basis;
+  const rows = held.length;
   const direction = directionOf(basis, entering);
   let leaving = -1;
   let step = Number.POSITIVE_INFINITY;
   for (let row = 0; row < rows; row += 1) {
     const rate = direction[row] ?? 0;
-    if (rate > 1e-9 && (level[row] ?? 0) / rate < step - 1e-12) {
+    if (rate > leastPivot && (level[row] ?? 0) / rate < step - 1e-12) {
       leaving = row;
       step = (level[row] ?? 0) / rate;
     }
   }
   if (leaving === -1) return false;
-  const reduced = reducedCents(entering, worth);
+  const reduced =
+    entering.kind === 'cut' ? reducedCents(entering.column, basis) : (basis.tax[stockOf(entering)] ?? 0);
   const rate = direction[leaving] ?? 1;
   const from = leaving * rows;
   for (let place = from; place < from + rows; place += 1) inverse[place] = (inverse[place] ?? 0) / rate;
@@ -115,26 +170,90 @@ function bringIn(basis: Basis, entering: Column): boolean {
       inverse[to + place] = (inverse[to + place] ?? 0) - factor * (inverse[from + place] ?? 0);
     }
   }
-  for (let place = 0; place < rows; place += 1) {
-    const size = active[place] ?? 0;
-    worth[size] = (worth[size] ?? 0) + reduced * (inverse[from + place] ?? 0);
-  }
   level[leaving] = step;
-  basis.columns[leaving] = entering;
+  held[leaving] = entering;
+  basis.pivotsSinceInverted += 1;
+  if (basis.pivotsSinceInverted > Math.max(100, rows)) {
+    invertAnew(basis);
+    settleWorth(basis);
+    return true;
+  }
+  const { active, scarce, worth, tax } = basis;
+  for (const [row, size] of active.entries())
+    worth[size] = (worth[size] ?? 0) + reduced * (inverse[from + row] ?? 0);
+  for (const [index, stock] of scarce.entries())
+    tax[stock] = (tax[stock] ?? 0) - reduced * (inverse[from + active.length + index] ?? 0);
   return true;
 }
 
+function stockOf(held: Held): number {
+  return held.kind === 'unused' ? held.stock : held.kind === 'cut' ? held.column.stock : -1;
+}
+
+/** Rows that a column takes part in, and by how much. */
+function entriesOf(basis: Basis, held: Held): readonly (readonly [row: number, value: number])[] {
+  if (held.kind === 'phantom') return [[basis.rowOfSize[held.size] ?? -1, 1]];
+  if (held.kind === 'unused') return [[basis.rowOfStock[held.stock] ?? -1, 1]];
+  const { sizes, counts, stock } = held.column;
+  const entries: [number, number][] = [];
+  for (let index = 0; index < sizes.length; index += 1) {
+    const row = basis.rowOfSize[sizes[index] ?? 0] ?? -1;
+    if (row !== -1) entries.push([row, counts[index] ?? 0]);
+  }
+  const supplyRow = basis.rowOfStock[stock] ?? -1;
+  if (supplyRow !== -1) entries.push([supplyRow, 1]);
+  return entries;
+}
+
 /** How fast each column in the basis gives way to the entering one. */
-function directionOf({ active, inverse }: Basis, entering: Column): Float64Array {
-  const rows = active.length;
+function directionOf(basis: Basis, entering: Held): Float64Array {
+  const { inverse } = basis;
+  const rows = basis.held.length;
   const direction = new Float64Array(rows);
-  for (let place = 0; place < rows; place += 1) {
-    const index = entering.sizes.indexOf(active[place] ?? -1);
-    if (index === -1) continue;
-    const count = entering.counts[index] ?? 0;
+  for (const [place, value] of entriesOf(basis, entering))
+    for (let row = 0; row < rows; row += 1)
+      direction[row] = (direction[row] ?? 0) + (inverse[row * rows + place] ?? 0) * value;
+  return direction;
+}
+
+/** Inverts the square of columns from scratch (Gauss and Jordan, largest pivot first) and sets the levels by it. */
+function invertAnew(basis: Basis): void {
+  const { held, inverse, level, wanted } = basis;
+  const rows = held.length;
+  const width = 2 * rows;
+  const table = new Float64Array(rows * width);
+  for (const [column, one] of held.entries())
+    for (const [row, value] of entriesOf(basis, one)) table[row * width + column] = value;
+  for (let row = 0; row < rows; row += 1) table[row * width + rows + row] = 1;
+  for (let column = 0; column < rows; column += 1) {
+    let pivot = column;
+    for (let row = column + 1; row < rows; row += 1)
+      if (Math.abs(table[row * width + column] ?? 0) > Math.abs(table[pivot * width + column] ?? 0))
+        pivot = row;
+    const size = table[pivot * width + column] ?? 0;
+    // A square that cannot be inverted: the updated inverse is kept, and bounds are checked in whole numbers anyway.
+    if (Math.abs(size) < leastPivot) return;
+    for (let place = column; place < width; place += 1) {
+      const moved = (table[pivot * width + place] ?? 0) / size;
+      table[pivot * width + place] = table[column * width + place] ?? 0;
+      table[column * width + place] = moved;
+    }
     for (let row = 0; row < rows; row += 1) {
-      direction[row] = (direction[row] ?? 0) + (inverse[row * rows + place] ?? 0) * count;
+      const factor = table[row * width + column] ?? 0;
+      if (row === column || factor === 0) continue;
+      for (let place = column; place < width; place += 1)
+        table[row * width + place] =
+          (table[row * width + place] ?? 0) - factor * (table[column * width + place] ?? 0);
     }
   }
-  return direction;
+  basis.pivotsSinceInverted = 0;
+  for (let row = 0; row < rows; row += 1) {
+    let sum = 0;
+    for (let place = 0; place < rows; place += 1) {
+      const value = table[row * width + rows + place] ?? 0;
+      inverse[row * rows + place] = value;
+      sum += value * (wanted[place] ?? 0);
+    }
+    level[row] = Math.max(0, sum);
+  }
 }

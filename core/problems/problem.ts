@@ -85,6 +85,8 @@ export type ProblemKind =
       readonly use?: PieceUse;
       readonly middleIn?: number;
     }
+  /** Of every length that would hold the pieces there are only so many. */
+  | { readonly code: 'not-enough-boards'; readonly stock: string }
   /** A length that the cut plan goes without, because of the problem behind it; the sum is whole all the same. */
   | { readonly code: 'length-left-out'; readonly because: Problem }
   | { readonly code: 'no-price'; readonly item: string }

@@ -53,6 +53,8 @@ export function problemSentence(problem: Problem): string {
       return `${problem.eave}: a tail kicked up to ${formatPitch(problem.kickUpRisePer12)} is not flatter than rafter ${problem.rafter} at ${formatPitch(problem.rafterRisePer12)}. Enter a flatter pitch for the kick-up, or none.`;
     case 'piece-longer-than-stock':
       return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. ${wayOut(problem)}`;
+    case 'not-enough-boards':
+      return `The boards of ${problem.stock} that there are do not hold every piece. Put a length to buy on the price list, or set more boards as on hand.`;
     case 'length-left-out':
       return `Left out of the cut plan: ${problemSentence(problem.because)}`;
     case 'no-price':

@@ -83,6 +83,7 @@ export function cutPlanOf(group: string, boards: readonly Board[]): CutPlan {
     proof: 'exact-bound',
     certificate: null,
     tiesProven: true,
+    centsPerBoard: 0,
     unmetPins: [],
     yield: 1,
     oneLengthUsd: null,
