@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { contract } from '../../core/contract/contract.ts';
 import { makeAsker, type Expected, type OpenTransport } from './contract-asker.ts';
+import { checkCutting } from './contract-cutting.ts';
 import { checkJobs } from './contract-jobs.ts';
 import { checkPricesAndPaper } from './contract-prices-and-paper.ts';
 import { checkShop } from './contract-shop.ts';
@@ -22,6 +23,7 @@ export function describeContract(name: string, open: () => Promise<OpenTransport
     checkShop(asker);
     checkJobs(asker);
     checkPricesAndPaper(asker);
+    checkCutting(asker);
     checkShopFile(asker);
 
     test('every command of the contract was asked for', () => {

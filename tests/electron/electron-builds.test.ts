@@ -7,11 +7,11 @@ import { programRoot } from '../../electron/program-root.ts';
 import { electronBuilds } from '../../electron/start/electron-builds.ts';
 import { temporaryFolder } from '../store/temporary-folder.ts';
 
-test('Electron gets a main file, a paper worker beside it, and a preload script that a sandbox can run', async () => {
+test('Electron gets a main file, its workers beside it, and a preload script that a sandbox can run', async () => {
   const folder = temporaryFolder();
   for (const config of electronBuilds(programRoot(), folder)) await build(config);
   const files = readdirSync(folder);
-  expect(files).toEqual(expect.arrayContaining(['main.js', 'paper-worker.js', 'preload.cjs']));
+  expect(files).toEqual(expect.arrayContaining(['main.js', 'paper-worker.js', 'cutting-worker.js', 'preload.cjs']));
   expect(files.filter((name) => !/\.c?js$/.test(name))).toEqual([]);
 
   // A sandboxed preload script is no module and may require electron alone.
