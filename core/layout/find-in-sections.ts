@@ -4,8 +4,9 @@ import { assertNever } from '../result.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 import { formatInches } from '../units/format-length.ts';
 import { findUnderDeck } from './find-under-deck.ts';
-import type { Extender, Finding, PlacedRafter } from './layout-types.ts';
+import type { EaveLayout, Extender, Finding } from './layout-types.ts';
 import { tellOnce, type Case, type Telling } from './say-findings.ts';
+import { waysOutSentence } from './ways-out-words.ts';
 
 /** Least bearing on wood. [in] Source: IRC R802.6. */
 const leastBearingIn = 1.5;
@@ -17,15 +18,13 @@ const untoldIn = 1 / 32;
  * what a deck that stays on leaves room for. Structural ones are advisory, and say what was found, never approval.
  * @param survey - of the eave.
  * @param design - of the eave.
- * @param extenders - placed and solved, in order. [in]
- * @param rafters - in order. [in]
+ * @param laid - the eave: tails placed and solved, rafters, head-room. [in]
  * @param depthIn - actual depth of the extender stock. [in]
  */
 export function findInSections(
   survey: EaveSurvey,
   design: EaveDesign,
-  extenders: readonly Extender[],
-  rafters: readonly PlacedRafter[],
+  { extenders, rafters, headRoom }: Pick<EaveLayout, 'extenders' | 'rafters' | 'headRoom'>,
   depthIn: number,
 ): readonly Finding[] {
   const tell = (figure: (section: RafterSection) => number | null, telling: Telling): readonly Finding[] =>
@@ -84,7 +83,7 @@ export function findInSections(
       topic: 'window-head',
       structural: false,
       say: (low) =>
-        `the ${design.soffit.kind === 'open' ? 'tails come' : 'soffit comes'} ${low} below the lowest window or door head. Try ${design.soffit.kind === 'level' ? 'a shallower tail, less overhang, or a sloped soffit' : 'shallower stock'}.`,
+        `the ${design.soffit.kind === 'open' ? 'tails come' : 'soffit comes'} ${low} below the lowest window or door head. ${waysOutSentence(headRoom?.waysOut ?? [])}`,
     }),
     ...tell(({ overhangLevelIn, squareTailSetbackIn }) => insideWall(squareTailSetbackIn - overhangLevelIn), {
       topic: 'tail-short',

@@ -12,8 +12,11 @@ import { edgeRuns, noMeetings, type Meetings } from './eave-ends.ts';
 import { breakFascia, jointsOf } from './fascia-joints.ts';
 import { findFasciaGaps, findFreeEnds } from './find-fascia-gaps.ts';
 import { findInLayout } from './find-in-layout.ts';
+import { findInPlan } from './find-in-plan.ts';
 import { findInSections } from './find-in-sections.ts';
+import { findKickUp } from './find-kick-up.ts';
 import { findOutOfLine } from './find-out-of-line.ts';
+import { headRoom } from './head-room.ts';
 import { plainMeans, type LayoutMeans } from './layout-means.ts';
 import type { EaveLayout } from './layout-types.ts';
 import { makeExtenders } from './make-extenders.ts';
@@ -63,14 +66,15 @@ export function layOutEave(
     design,
     means,
   );
-  const set = setTails(tails, rafters, {
+  const frame = {
     survey,
     design,
     surveyIndex: eaveIndex(letter),
     stock,
     fasciaDepthIn: fasciaStock.depthIn,
     overhangLevelIn: overhang.value,
-  });
+  };
+  const set = setTails(tails, rafters, frame);
   if (!set.ok) return set;
   const { fasciaLine, lineInPlan } = set.value;
   const extenders = makeExtenders(set.value.tails, { survey, rafters, letter, fillers: means.fillers });
@@ -107,7 +111,7 @@ export function layOutEave(
     subFasciaRun: runs.subFascia,
     fasciaLine,
     lineInPlan,
-    headRoom: null,
+    headRoom: headRoom({ places: tails, rafters, frame, set: set.value }),
     ends: design.ends,
   } satisfies Omit<EaveLayout, 'findings'>;
   return ok({
@@ -117,7 +121,9 @@ export function layOutEave(
       ...findFasciaGaps(survey.id, fascia.gaps, longestFasciaIn),
       ...findFreeEnds(laid, fascia.gaps),
       ...findOutOfLine(survey.id, rafters),
-      ...findInSections(survey, design, extenders, rafters, stock.depthIn),
+      ...findInPlan(laid, design),
+      ...findKickUp(laid, design),
+      ...findInSections(survey, design, laid, stock.depthIn),
     ],
   });
 }

@@ -212,16 +212,18 @@ export type PlateFit = {
   readonly aboveRafterSixteenths: Sixteenths;
 };
 
-/** Ways to get a soffit or tail clear of a window or door head, each with the number that just clears it. */
+/** A way to get the soffit or the tails of an eave clear of its window or door heads, with the number that just does. */
 export type WayOut =
   /** Leave no more than this of the tail's cut face, and cut its underside level. */
   | { readonly kind: 'level-cut'; readonly faceIn: number }
-  /** Stick this tail out no further. */
+  /** State no more overhang than this, level, to the framing. */
   | { readonly kind: 'less-overhang'; readonly overhangIn: number }
   /** Slope the soffit with the tails; so much room is left then. */
   | { readonly kind: 'sloped-soffit'; readonly roomIn: number }
-  /** Kick the tail up to this pitch or flatter. */
-  | { readonly kind: 'kick-up'; readonly pitchRisePer12: number };
+  /** Kick the tails up to this pitch or flatter. */
+  | { readonly kind: 'kick-up'; readonly pitchRisePer12: number }
+  /** Cut the tails from this section. */
+  | { readonly kind: 'shallower-stock'; readonly section: string };
 
 /** The tail whose soffit comes lowest against the window or door head. */
 export type HeadRoom = {
