@@ -53,6 +53,9 @@ function unknownSection(input: JobInput): Problem | undefined {
     const uses = [
       { use: 'extenders', path: 'extender', stock: design.extender },
       { use: 'fascia', path: 'fascia.stock', stock: design.fascia.stock },
+      ...(design.fascia.subFascia.wanted
+        ? [{ use: 'sub-fascia', path: 'fascia.subFascia.stock', stock: design.fascia.subFascia.stock }]
+        : []),
       ...(design.blocks.wanted ? [{ use: 'blocks', path: 'blocks.stock', stock: design.blocks.stock }] : []),
     ];
     for (const { use, path, stock } of uses)

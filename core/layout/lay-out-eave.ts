@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../result.ts';
 import type { EaveDesign } from '../eave/design-document.ts';
 import { edgeBoards } from '../eave/edge-boards.ts';
+import { edgeBoards } from '../eave/edge-boards.ts';
 import { levelOverhang } from '../eave/level-overhang.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -35,6 +36,7 @@ const freeEdge = { meetings: noMeetings, longestSubFasciaIn: null };
  * @param design - of the eave. [in]
  * @param letter - that its marks begin with, as `eaveLetter` gives it: A is the survey's first eave.
  * @param longestFasciaIn - usable length of the longest fascia board that can be bought; null assumes 16 ft. [in]
+ * @param edge - what the eave's ends meet, and the same of the sub-fascia. [in]
  * @param edge - what the eave's ends meet, and the same of the sub-fascia. [in]
  * @param means - the shop's rules, and what can be bought. [in]
  * @returns the layout; or the first problem that stops it.
@@ -106,6 +108,9 @@ export function layOutEave(
     bays: baysOf(rafters, occupied, extenders, design.blocks, survey.hasOldBlocks, letter),
     fascia: fascia.pieces,
     fasciaLengthIn: fascia.pieces.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
+    fasciaRun: runs.fascia,
+    subFascia: subFascia.pieces,
+    subFasciaRun: runs.subFascia,
     fasciaRun: runs.fascia,
     subFascia: subFascia.pieces,
     subFasciaRun: runs.subFascia,

@@ -1,14 +1,19 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { breakFascia, type FasciaRun } from '../../core/layout/fascia-joints.ts';
+import { edgeRuns, noMeetings, type Meeting } from '../../core/layout/eave-ends.ts';
+import { boardsOnJoints, breakFascia, jointsOf } from '../../core/layout/fascia-joints.ts';
+import type { FasciaRun, RunEnd } from '../../core/layout/layout-types.ts';
 import { makeEave } from '../survey/make-eave.ts';
 import { layOut, makeDesign } from './make-layout.ts';
 
-function run(rest: Partial<FasciaRun>): FasciaRun {
+const square = (stationIn: number): RunEnd => ({ kind: 'square', faceIn: stationIn, backIn: stationIn });
+
+function run({ toIn = 240, ...rest }: Partial<FasciaRun> & { readonly toIn?: number }): FasciaRun {
   return {
     letter: 'A',
-    fromIn: 0,
-    toIn: 240,
+    kind: 'F',
+    left: square(0),
+    right: square(toIn),
     tailCentresIn: [],
     thicknessIn: 0.75,
     bevelJoints: false,
@@ -32,6 +37,7 @@ describe('fascia boards', () => {
         fromIn: -2,
         toIn: 103,
         lengthSixteenths: 105 * 16,
+        shortSixteenths: 105 * 16,
         leftEnd: 'square',
         rightEnd: 'square',
       },
@@ -163,6 +169,161 @@ describe('whatever the tails', () => {
         expect(lengths.reduce((sum, length) => sum + length ** 2, 0)).toBeCloseTo(best[2], 6);
       }),
       { numRuns: 60 },
+    );
+  });
+});
+
+describe('joints that others chose', () => {
+  it('give the same boards as the joints found here', () => {
+    const chosen = run({ tailCentresIn: every(16, 400), toIn: 400, bevelJoints: true });
+    const { pieces } = breakFascia(chosen);
+    expect(boardsOnJoints(chosen, jointsOf(pieces))).toEqual(pieces);
+    expect(boardsOnJoints(chosen, [64, 208]).map(({ fromIn, toIn }) => [fromIn, toIn])).toEqual([
+      [0, 64],
+      [64, 208],
+      [208, 400],
+    ]);
+  });
+});
+
+describe('a sub-fascia behind the fascia', () => {
+  const tailCentresIn = every(16, 240);
+
+  it('breaks on another tail than the fascia does, with no board more', () => {
+    const fascia = breakFascia(run({ tailCentresIn }));
+    const behind = breakFascia(run({ tailCentresIn, kind: 'U' }), jointsOf(fascia.pieces));
+    expect(behind.pieces.map(({ mark }) => mark)).toEqual(['A-U01', 'A-U02']);
+    expect(jointsOf(fascia.pieces)).not.toContain(jointsOf(behind.pieces)[0]);
+  });
+
+  it('breaks on the same one where there is no other', () => {
+    const only = run({ tailCentresIn: [120] });
+    expect(jointsOf(breakFascia(only, [120]).pieces)).toEqual([120]);
+  });
+
+  it('shares no joint that any choice of joints could spare (all choices tried)', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 479 }), { minLength: 2, maxLength: 8 }),
+        fc.integer({ min: 120, max: 300 }),
+        (tails, longestIn) => {
+          const sorted = tails.toSorted((a, b) => a - b);
+          const own = run({ toIn: 480, tailCentresIn: sorted, longestIn });
+          const avoid = jointsOf(breakFascia(own).pieces);
+          const { pieces, gaps } = breakFascia(own, avoid);
+          let fewest = Infinity;
+          for (let choice = 0; choice < 2 ** sorted.length; choice += 1) {
+            const joints = sorted.filter((_, index) => (choice >> index) & 1);
+            const stops = [0, ...joints, 480];
+            const tooLong = stops
+              .slice(1)
+              .filter((to, index) => to - (stops[index] ?? 0) > longestIn).length;
+            if (tooLong > gaps.length) continue;
+            fewest = Math.min(fewest, joints.filter((joint) => avoid.includes(joint)).length);
+          }
+          expect(jointsOf(pieces).filter((joint) => avoid.includes(joint)).length).toBe(fewest);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('the ends of the edge', () => {
+  const ends = (meetings: { left?: Meeting; right?: Meeting }, subFascia = false) =>
+    edgeRuns(
+      {
+        letter: 'A',
+        wallLengthIn: 240,
+        design: makeDesign({
+          fascia: {
+            stock: { section: '1x8' },
+            pastLeftIn: 2,
+            pastRightIn: 3,
+            subFascia: { wanted: subFascia },
+          },
+        }),
+        tailCentresIn: every(24, 230),
+      },
+      { ...noMeetings, ...meetings },
+      { fasciaIn: 284, subFasciaIn: 284 },
+    );
+  const corner: Meeting = {
+    kind: 'outside-corner',
+    name: 'East eave',
+    overhangIn: 16,
+    subFasciaIn: 0,
+    fasciaIn: 0.75,
+  };
+
+  it('run past a free end as designed, and are square there', () => {
+    const { fascia, subFascia } = ends({});
+    expect([fascia.left, fascia.right]).toEqual([square(-2), square(243)]);
+    expect(subFascia).toBeNull();
+  });
+
+  it('reach the long point of the mitre at an outside corner: the other overhang and its thickness', () => {
+    // Backs meet 16 in. past the wall's end; at 45 degrees the faces meet one thickness further: 16-3/4 in.
+    const { fascia } = ends({ left: corner, right: corner });
+    const [board] = breakFascia({ ...fascia, longestIn: 300 }).pieces;
+    expect(board).toMatchObject({
+      fromIn: -16.75,
+      toIn: 256.75,
+      lengthSixteenths: 273.5 * 16,
+      shortSixteenths: 272 * 16,
+      leftEnd: 'mitre',
+      rightEnd: 'mitre',
+    });
+  });
+
+  it('meet the rake the same way, at the barge rafter and its fascia', () => {
+    const { fascia } = ends({ right: { ...corner, kind: 'rake', overhangIn: 8 } });
+    expect(fascia.right).toEqual({ kind: 'mitre', backIn: 248, faceIn: 248.75 });
+    expect(ends({ right: { ...corner, kind: 'rake', overhangIn: 8, fasciaIn: 0 } }).fascia.right).toEqual(
+      square(248),
+    );
+  });
+
+  it("stop at an inside corner at the other fascia's line, with the long point on the back", () => {
+    const { fascia } = ends({ left: { ...corner, kind: 'inside-corner' } });
+    const [board] = breakFascia({ ...fascia, longestIn: 300 }).pieces;
+    // Back from 16, face from 16-3/4 to the free end at 243.
+    expect(board).toMatchObject({
+      fromIn: 16.75,
+      lengthSixteenths: 227 * 16,
+      shortSixteenths: 226.25 * 16,
+      leftEnd: 'inside-mitre',
+      rightEnd: 'square',
+    });
+  });
+
+  it('take the sub-fascia round the corner behind the fascia, board against its like', () => {
+    const { fascia, subFascia } = ends({ left: { ...corner, subFasciaIn: 1.5 } }, true);
+    // Sub-fascia: 16 on the back, 17-1/2 on the face; the fascia before it: 17-1/2 and 18-1/4.
+    expect(subFascia?.left).toEqual({ kind: 'mitre', backIn: -16, faceIn: -17.5 });
+    expect(fascia.left).toEqual({ kind: 'mitre', backIn: -17.5, faceIn: -18.25 });
+    // Where the other eave has none, or at a rake, it ends square behind the fascia.
+    expect(ends({ left: corner }, true).subFascia?.left).toEqual(square(-16));
+  });
+
+  it('are where the two fascia faces cross, drawn from the walls out (second construction)', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 6, max: 40, noNaN: true }),
+        fc.double({ min: 6, max: 40, noNaN: true }),
+        fc.constantFrom(0.75, 1, 1.5),
+        (ownIn, otherIn, thickIn) => {
+          // Own wall along x, out is -y; the other wall runs back along y from the corner at x = 0, its outside at x < 0.
+          const crossing = (ownOff: number, otherOff: number) => ({ x: -otherOff, y: -ownOff });
+          const backs = crossing(ownIn, otherIn);
+          const faces = crossing(ownIn + 0.75, otherIn + thickIn);
+          const { fascia } = ends({ left: { ...corner, overhangIn: otherIn, fasciaIn: thickIn } });
+          expect(fascia.left.backIn).toBeCloseTo(backs.x, 9);
+          expect(fascia.left.faceIn).toBeCloseTo(faces.x, 9);
+          // A mitre of like boards is the bisector of a right angle.
+          if (thickIn === 0.75) expect(backs.x - faces.x).toBeCloseTo(backs.y - faces.y, 9);
+        },
+      ),
     );
   });
 });

@@ -1,6 +1,7 @@
 import { drawPlan, type PlanOptions } from '../../../core/drawings/draw-plan.ts';
 import type { Drawing } from '../../../core/drawings/drawing.ts';
 import { eaveLetter } from '../../../core/layout/eave-letter.ts';
+import type { FasciaRun } from '../../../core/layout/layout-types.ts';
 import { dressedSection } from '../../../core/lumber/dressed-sizes.ts';
 import type { JobInput } from '../../../core/job/job-file.ts';
 import type { JobResult } from '../../../core/job/job-result.ts';
@@ -23,6 +24,18 @@ export function designedPlan(
     blockThicknessIn: thicknessOf(design?.blocks.stock.section) ?? 1.5,
   });
 }
+
+/** Nothing is designed yet, so no board runs anywhere. */
+const noRun: FasciaRun = {
+  letter: '',
+  kind: 'F',
+  left: { kind: 'square', faceIn: 0, backIn: 0 },
+  right: { kind: 'square', faceIn: 0, backIn: 0 },
+  tailCentresIn: [],
+  thicknessIn: 0,
+  bevelJoints: false,
+  longestIn: null,
+};
 
 function thicknessOf(section: string | undefined): number | undefined {
   return dressedSection(section ?? '')?.thicknessIn;
@@ -50,6 +63,9 @@ export function measuredPlan(eave: EaveSurvey, index: number, measured: Measured
       bays: [],
       fascia: [],
       fasciaLengthIn: 0,
+      fasciaRun: noRun,
+      subFascia: [],
+      subFasciaRun: null,
       fasciaLine: { mode: 'as-found', atStartIn: 0, risePerInch: 0, highestIn: 0, lowestIn: 0 },
       ends: { left: { kind: 'free', meets: '' }, right: { kind: 'free', meets: '' } },
       findings: [],
