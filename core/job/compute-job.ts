@@ -9,6 +9,7 @@ import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
 import { layOutEaves } from './lay-out-eaves.ts';
+import { layOutRakes } from './lay-out-rakes.ts';
 import { looseEnds } from './loose-ends.ts';
 import { planLumber } from './plan-lumber.ts';
 
@@ -29,6 +30,9 @@ export function computeJob(
   const laidOut = layOutEaves(input);
   if (!laidOut.ok) return laidOut;
   const eaves = laidOut.value;
+  const laidUp = layOutRakes(input, eaves);
+  if (!laidUp.ok) return laidUp;
+  const rakes = laidUp.value;
   const takeoff = takeOff(input, eaves);
   const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(input, takeoff.pieces, solved);
   const notes = [...looseEnds(input), ...strangeSections(input.priceList)];
@@ -36,11 +40,16 @@ export function computeJob(
   if (!estimate.ok) return estimate;
   return ok({
     eaves,
+    rakes,
     takeoff,
     cutPlans,
     unplanned,
     cuttingProblems,
     estimate: estimate.value,
-    findings: [...eaves.flatMap(({ findings }) => findings), ...uncountedSoffits(input, eaves)],
+    findings: [
+      ...eaves.flatMap(({ findings }) => findings),
+      ...uncountedSoffits(input, eaves),
+      ...rakes.flatMap(({ findings }) => findings),
+    ],
   });
 }
