@@ -1,5 +1,5 @@
 import { drawFasciaLine } from '../drawings/draw-fascia-line.ts';
-import { drawPlan } from '../drawings/draw-plan.ts';
+import { drawPlan, planSizes } from '../drawings/draw-plan.ts';
 import { drawPlateDetail } from '../drawings/draw-plate-detail.ts';
 import { drawSection } from '../drawings/draw-section.ts';
 import type { Drawing } from '../drawings/drawing.ts';
@@ -7,7 +7,6 @@ import type { SectionReader } from '../drawings/section-notes.ts';
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout, Extender } from '../layout/layout-types.ts';
-import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 
 /** An eave with what it was laid out from. */
@@ -50,13 +49,7 @@ export function plateDetailOf({ layout, survey, design }: EaveParts): Drawing | 
 /** Plans of an eave, a long one in equal stretches. */
 export function plansOf({ layout, survey, design }: EaveParts): readonly Drawing[] {
   return stretches(layout.wallLengthIn).map(({ fromIn, toIn }) =>
-    drawPlan(layout, {
-      fromIn,
-      toIn,
-      plateWidthIn: survey.plateWidthIn,
-      fasciaThicknessIn: dressedSection(design.fascia.stock.section)?.thicknessIn ?? 0.75,
-      blockThicknessIn: dressedSection(design.blocks.stock.section)?.thicknessIn ?? 1.5,
-    }),
+    drawPlan(layout, { ...planSizes(survey, design), fromIn, toIn }),
   );
 }
 

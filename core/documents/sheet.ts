@@ -25,11 +25,25 @@ export type Block =
   | { readonly kind: 'paragraph'; readonly text: string; readonly small?: boolean }
   | { readonly kind: 'facts'; readonly pairs: readonly (readonly [label: string, value: string])[] }
   | { readonly kind: 'list'; readonly items: readonly string[] }
-  | { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly Row[] }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly Row[];
+      /** Set large, to be read at arm's length on the job. */
+      readonly large?: boolean;
+    }
   /** Drawn at the largest standard scale that fits the page; the painter prints which. */
-  | { readonly kind: 'drawing'; readonly drawing: Drawing; readonly heightShare: number }
+  | {
+      readonly kind: 'drawing';
+      readonly drawing: Drawing;
+      readonly heightShare: number;
+      /** Its type is set large, to be read at arm's length on the job. */
+      readonly large?: boolean;
+    }
   | { readonly kind: 'caution'; readonly text: string }
-  | { readonly kind: 'signatures'; readonly parties: readonly string[] };
+  | { readonly kind: 'signatures'; readonly parties: readonly string[] }
+  /** What follows begins on a page of its own. */
+  | { readonly kind: 'new-page' };
 
 /** What one paper says. */
 export type Sheet = {
@@ -47,5 +61,7 @@ export type Sheet = {
   readonly date: string;
   /** Stands at the foot of every page. */
   readonly footCaution?: string;
+  /** Upright where absent. */
+  readonly orientation?: 'landscape';
   readonly blocks: readonly Block[];
 };

@@ -1,8 +1,14 @@
+import type { EaveDesign } from '../eave/design-document.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
+import { dressedSection } from '../lumber/dressed-sizes.ts';
+import type { EaveSurvey, WallReading } from '../survey/survey-document.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { Box } from './clip.ts';
 import type { Drawing, Shape } from './drawing.ts';
-import { backspanLevel, blocks, extenders, fascia, oldMembers, type OnStretch } from './plan-members.ts';
+import { fascia, panelJoints } from './plan-edge.ts';
+import { blocks, extenders, methodTags } from './plan-new.ts';
+import { oldFraming } from './plan-old.ts';
+import { backspanLevel, type PlanView, tailEnd } from './plan-view.ts';
 
 export type PlanOptions = {
   /** Actual thickness of the fascia. [in] */
@@ -11,6 +17,11 @@ export type PlanOptions = {
   readonly plateWidthIn?: number;
   /** Actual thickness of the blocks. [in] */
   readonly blockThicknessIn?: number;
+  /** How far the wall was read to stand out of a straight line; a straight wall where absent. [in] */
+  readonly wallReadings?: readonly Pick<WallReading, 'stationIn' | 'outIn'>[];
+  /** Stations where panels of the new deck end against one another, and how far in, along the slope, they reach. [in] */
+  readonly panelJointsIn?: readonly number[];
+  readonly tieBackIn?: number;
   /** The stretch of wall to draw, by station; the whole eave where absent. [in] */
   readonly fromIn?: number;
   readonly toIn?: number;
@@ -19,71 +30,139 @@ export type PlanOptions = {
 /** How far old members are drawn in past the longest backspan. [in] */
 const pastBackIn = 10;
 
+/** Distance of the running dimensions: clear of the rafters' numbers above, and of the fascia below. [pt] */
+const rafterLinePt = 18;
+const tailLinePt = 12;
+
+/** The sizes that a plan is drawn with, as measured and designed. */
+export function planSizes(survey: EaveSurvey, design: EaveDesign): PlanOptions {
+  return {
+    plateWidthIn: survey.plateWidthIn,
+    wallReadings: survey.wallReadings,
+    fasciaThicknessIn: dressedSection(design.fascia.stock.section)?.thicknessIn ?? 0.75,
+    blockThicknessIn: dressedSection(design.blocks.stock.section)?.thicknessIn ?? 1.5,
+    tieBackIn: design.sheathing.tieBackIn,
+  };
+}
+
 /**
  * Draws an eave from above at the plate: the outside is below, station 0 at the left as seen from outside.
  * @param layout - the eave. [in]
  * @param options - sizes and stretch. [in]
  */
 export function drawPlan(layout: EaveLayout, options: PlanOptions = {}): Drawing {
-  const plate = options.plateWidthIn ?? 3.5;
-  const fasciaThickness = options.fasciaThicknessIn ?? 1.5;
+  const { view, isWhole } = viewOf(layout, options);
+  const { box } = view;
+  const stretch = isWhole
+    ? ''
+    : `, ${formatLength(Math.max(0, box.minX))} to ${formatLength(Math.min(layout.wallLengthIn, box.maxX))}`;
+  return {
+    title: `Plan of ${layout.name}${stretch}`,
+    description: describe(layout),
+    shapes: [
+      ...oldFraming(view),
+      ...blocks(view),
+      ...extenders(view),
+      ...fascia(view),
+      ...panelJoints(view, options.panelJointsIn ?? [], options.tieBackIn ?? 0),
+      ...rafterStations(view),
+      ...tailStations(view),
+      ...unplaced(view),
+    ],
+    ...box,
+  };
+}
+
+function viewOf(layout: EaveLayout, options: PlanOptions): { view: PlanView; isWhole: boolean } {
+  const fasciaIn = options.fasciaThicknessIn ?? 1.5;
+  const wallReadings = options.wallReadings ?? [];
   const deepest = Math.max(24, ...layout.extenders.map((extender) => backspanLevel(extender)));
+  const lowest = Math.min(
+    -layout.overhangLevelIn,
+    ...layout.extenders.map(tailEnd),
+    ...wallReadings.map(({ outIn }) => -outIn),
+  );
   const fasciaEnds = layout.fascia.flatMap((piece) => [piece.fromIn, piece.toIn]);
   const wholeFrom = Math.min(0, ...fasciaEnds);
   const wholeTo = Math.max(layout.wallLengthIn, ...fasciaEnds);
   const box: Box = {
     minX: options.fromIn === undefined || options.fromIn <= 0 ? wholeFrom : options.fromIn,
     maxX: options.toIn === undefined || options.toIn >= layout.wallLengthIn ? wholeTo : options.toIn,
-    minY: -layout.overhangLevelIn - fasciaThickness,
+    minY: lowest - fasciaIn,
     maxY: deepest + pastBackIn,
   };
-  const inside: OnStretch = (station) =>
-    station >= box.minX - 1e-6 && (station < box.maxX || box.maxX === wholeTo);
-  const shapes: Shape[] = [
-    ...oldMembers(layout, box, plate),
-    ...blocks(layout, box, inside, options.blockThicknessIn ?? 1.5),
-    ...extenders(layout, box, inside),
-    ...fascia(layout, box, inside, fasciaThickness),
-    ...stations(layout, box, inside),
-    ...unplaced(layout, box, inside),
-  ];
-  const stretch =
-    box.minX === wholeFrom && box.maxX === wholeTo
-      ? ''
-      : `, ${formatLength(Math.max(0, box.minX))} to ${formatLength(Math.min(layout.wallLengthIn, box.maxX))}`;
   return {
-    title: `Plan of ${layout.name}${stretch}`,
-    description: describe(layout),
-    shapes,
-    ...box,
+    isWhole: box.minX === wholeFrom && box.maxX === wholeTo,
+    view: {
+      layout,
+      box,
+      plateIn: options.plateWidthIn ?? 3.5,
+      fasciaIn,
+      blockIn: options.blockThicknessIn ?? 1.5,
+      wallReadings,
+      inside: (station) => station >= box.minX - 1e-6 && (station < box.maxX || box.maxX === wholeTo),
+    },
   };
 }
 
-function stations(layout: EaveLayout, box: Box, inside: OnStretch): readonly Shape[] {
-  return layout.rafters.flatMap((rafter): readonly Shape[] => {
-    if (!inside(rafter.centreIn)) return [];
-    return [
-      {
+/** The old rafters' numbers, and their centres as running dimensions. */
+function rafterStations({ layout, box, inside }: PlanView): readonly Shape[] {
+  const rafters = layout.rafters.filter(({ centreIn }) => inside(centreIn));
+  return [
+    ...rafters.map(
+      ({ number, centreIn }): Shape => ({
         kind: 'text',
-        at: [rafter.centreIn, box.maxY + 2],
-        text: String(rafter.number),
+        at: [centreIn, box.maxY + 2],
+        text: String(number),
         anchor: 'middle',
         sizePt: 8,
         bold: true,
-      },
-      {
-        kind: 'text',
-        at: [rafter.centreIn + 1.6, box.maxY + 8.5],
-        text: formatLength(rafter.centreIn),
-        anchor: 'start',
-        sizePt: 6.5,
-        rotateDeg: 90,
-      },
-    ];
-  });
+      }),
+    ),
+    runningAlong(
+      box,
+      box.maxY,
+      rafterLinePt,
+      rafters.map(({ centreIn }) => ({ atIn: centreIn, text: formatLength(centreIn) })),
+    ),
+  ];
 }
 
-function unplaced(layout: EaveLayout, box: Box, inside: OnStretch): readonly Shape[] {
+/** The new tails' marks and centres as running dimensions; a method that is not the plain one is named. */
+function tailStations({ layout, box, inside }: PlanView): readonly Shape[] {
+  const tails = layout.extenders.filter(({ centreIn }) => inside(centreIn));
+  if (tails.length === 0) return [];
+  return [
+    runningAlong(
+      box,
+      box.minY,
+      -tailLinePt,
+      tails.map(({ mark, method, centreIn }) => ({
+        atIn: centreIn,
+        text: [mark, methodTags[method], formatLength(centreIn)].filter((word) => word !== '').join('  '),
+      })),
+    ),
+  ];
+}
+
+function runningAlong(
+  box: Box,
+  y: number,
+  offsetPt: number,
+  stops: readonly { readonly atIn: number; readonly text: string }[],
+): Shape {
+  return {
+    kind: 'running',
+    origin: [0, y],
+    direction: [1, 0],
+    fromIn: Math.max(0, box.minX),
+    toIn: Math.max(0, box.minX, ...stops.map(({ atIn }) => atIn)),
+    offsetPt,
+    stops,
+  };
+}
+
+function unplaced({ layout, box, inside }: PlanView): readonly Shape[] {
   return layout.unplaced.flatMap((missing): readonly Shape[] => {
     if (!inside(missing.stationIn)) return [];
     const x = missing.stationIn;
@@ -106,6 +185,7 @@ function unplaced(layout: EaveLayout, box: Box, inside: OnStretch): readonly Sha
 
 function describe(layout: EaveLayout): string {
   const moved = layout.extenders.filter((extender) => extender.because === 'moved');
+  const others = layout.extenders.filter(({ method }) => method !== 'side');
   const joints = Math.max(0, layout.fascia.length - 1);
   return [
     `Plan of ${layout.name} at the plate, outside below, station 0 at the left as seen from outside.`,
@@ -113,6 +193,11 @@ function describe(layout: EaveLayout): string {
     moved.length === 0
       ? 'None had to move to the other side.'
       : `Moved to the other side: ${moved.map((extender) => extender.mark).join(', ')}.`,
+    ...(others.length === 0
+      ? []
+      : [
+          `Fastened otherwise: ${others.map(({ mark, method }) => `${mark} ${methodTags[method]}`).join(', ')}.`,
+        ]),
     layout.unplaced.length === 0
       ? 'Every rafter has an extender.'
       : `Without an extender: rafter ${layout.unplaced.map((missing) => missing.rafterNumber).join(', ')}.`,

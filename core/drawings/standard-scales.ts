@@ -32,14 +32,15 @@ export type Fitted = { readonly painted: Painted; readonly scaleText: string };
  * @param drawing - the drawing. [in]
  * @param widthPt - room on the paper. [pt]
  * @param heightPt - room on the paper. [pt]
+ * @param pxPerPt - how much larger than drawn its type is set. [-]
  * @returns e.g. an eave of 24 ft in a width of 504 pt -> 1/4" = 1' 0".
  */
-export function fitToScale(drawing: Drawing, widthPt: number, heightPt: number): Fitted {
+export function fitToScale(drawing: Drawing, widthPt: number, heightPt: number, pxPerPt = 1): Fitted {
   for (const scale of standardScales) {
     // Text only adds to the size, so a bare drawing that is too large need not be painted.
     if ((drawing.maxX - drawing.minX) * scale.ptPerInch > widthPt) continue;
     if ((drawing.maxY - drawing.minY) * scale.ptPerInch > heightPt) continue;
-    const painted = paint(drawing, scale.ptPerInch, { pxPerPt: 1 });
+    const painted = paint(drawing, scale.ptPerInch, { pxPerPt });
     if (painted.widthPx <= widthPt && painted.heightPx <= heightPt) {
       return { painted, scaleText: `Scale ${scale.name}` };
     }
@@ -48,10 +49,10 @@ export function fitToScale(drawing: Drawing, widthPt: number, heightPt: number):
     widthPt / (drawing.maxX - drawing.minX || 1),
     heightPt / (drawing.maxY - drawing.minY || 1),
   );
-  let painted = paint(drawing, ptPerInch, { pxPerPt: 1 });
+  let painted = paint(drawing, ptPerInch, { pxPerPt });
   for (let tries = 0; tries < 20 && (painted.widthPx > widthPt || painted.heightPx > heightPt); tries += 1) {
     ptPerInch *= 0.85;
-    painted = paint(drawing, ptPerInch, { pxPerPt: 1 });
+    painted = paint(drawing, ptPerInch, { pxPerPt });
   }
   return { painted, scaleText: 'Not to a standard scale' };
 }

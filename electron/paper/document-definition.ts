@@ -6,19 +6,23 @@ import { assertNever } from '../../core/result.ts';
 import { paperFont } from './fonts.ts';
 import { makeTable } from './make-table.ts';
 import { pageHead } from './page-head.ts';
-import { contentWidthPt, margins, type PaperSize, paperSizes } from './paper-size.ts';
+import { margins, pageSize, type PaperSize } from './paper-size.ts';
 import { unprintableCharacters, unprintableSentence } from './unprintable.ts';
 import { countLines, leading, linesHeightPt } from './wrap-text.ts';
+
+/** How much larger than drawn the type of a crew's drawing is: 7.5 pt come out as 10. [-] */
+const largeType = 4 / 3;
 
 /** What a page leaves for its content. [pt] */
 type Room = { readonly widthPt: number; readonly heightPt: number };
 
 /** Turns a sheet into what pdfmake lays out: black on white, header and page x of y on each page. */
 export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumentDefinitions {
-  const { widthPt, heightPt } = paperSizes[paperSize];
+  const { widthPt, heightPt } = pageSize(sheet, paperSize);
+  const contentPt = widthPt - margins.left - margins.right;
   const stamp = new Date(`${sheet.date}T12:00:00Z`);
-  const head = pageHead(sheet, contentWidthPt(paperSize));
-  const room = { widthPt: contentWidthPt(paperSize), heightPt: heightPt - head.topPt - margins.bottom };
+  const head = pageHead(sheet, contentPt);
+  const room = { widthPt: contentPt, heightPt: heightPt - head.topPt - margins.bottom };
   return {
     pageSize: { width: widthPt, height: heightPt },
     pageMargins: [margins.left, head.topPt, margins.right, margins.bottom],
@@ -58,8 +62,13 @@ function makeContent(blocks: readonly Block[], room: Room): Content[] {
     const block = blocks[index];
     const next = blocks[index + 1];
     if (block === undefined) break;
+    if (block.kind === 'new-page') {
+      const rest = makeContent(blocks.slice(index + 1), room);
+      const [first, ...others] = rest;
+      return first === undefined ? content : [...content, { stack: [first], pageBreak: 'before' }, ...others];
+    }
     if (block.kind === 'heading' && next?.kind === 'table') {
-      content.push(makeTable(block.text, next.columns, next.rows, room));
+      content.push(makeTable(block.text, next, room));
       index += 1;
     } else if (block.kind === 'heading' && next?.kind === 'list' && !staysWhole(next, room)) {
       const first = next.items.slice(0, 2);
@@ -104,6 +113,7 @@ function staysWhole(block: Block, { widthPt, heightPt }: Room): boolean {
   switch (block.kind) {
     case 'heading':
     case 'table':
+    case 'new-page':
       return false;
     case 'list':
       return block.items.length <= 8 && heightOf(block.items, 10) < heightPt / 3;
@@ -145,13 +155,14 @@ function makeBlock(block: Block, next: Block | undefined, room: Room): Content {
     case 'list':
       return { ...bullets(block.items), margin: [0, 0, 0, 8] };
     case 'table':
-      return makeTable(null, block.columns, block.rows, room);
+      return makeTable(null, block, room);
     case 'drawing': {
       // Room for the line under the drawing and a heading above it on the same page.
       const { painted, scaleText } = fitToScale(
         block.drawing,
         widthPt,
         (room.heightPt - 60) * block.heightShare,
+        block.large === true ? largeType : 1,
       );
       return {
         unbreakable: true,
@@ -159,7 +170,7 @@ function makeBlock(block: Block, next: Block | undefined, room: Room): Content {
           { svg: toSvg(painted, paperFont), width: painted.widthPx, alignment: 'center' },
           {
             text: `${block.drawing.title}  ·  ${scaleText}`,
-            fontSize: 8,
+            fontSize: block.large === true ? 10 : 8,
             alignment: 'center',
             margin: [0, 2, 0, 8],
           },
@@ -170,6 +181,8 @@ function makeBlock(block: Block, next: Block | undefined, room: Room): Content {
       return caution(block.text, widthPt);
     case 'signatures':
       return signatures(block.parties, widthPt);
+    case 'new-page':
+      throw new Error('a new page is made where the blocks are joined');
     default:
       return assertNever(block);
   }

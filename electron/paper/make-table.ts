@@ -1,13 +1,19 @@
 import type { Content, CustomTableLayout, TableCell } from 'pdfmake/interfaces';
-import type { Align, Column, Row } from '../../core/documents/sheet.ts';
+import type { Align, Block, Column, Row } from '../../core/documents/sheet.ts';
 import { cellPaddingPt, columnWidths } from './table-widths.ts';
 import { countLines, linesHeightPt } from './wrap-text.ts';
 
 const headingMargin: [number, number, number, number] = [0, 3, 0, 2];
 
-/** Wide tables are set smaller, so that their figures stay on one line. */
-function sizeOf(columns: readonly Column[]): number {
-  return columns.length > 8 ? 8 : 9;
+type Table = Extract<Block, { kind: 'table' }>;
+
+/** Size of the type of a table's body and of its head. [pt] */
+type Sizes = { readonly bodyPt: number; readonly headPt: number };
+
+/** Wide tables are set smaller, so that their figures stay on one line; those of the crew are large all the same. */
+function sizesOf({ columns, large }: Table): Sizes {
+  if (large === true) return { bodyPt: 10.5, headPt: 10 };
+  return { bodyPt: columns.length > 8 ? 8 : 9, headPt: 8 };
 }
 const alignments = { left: 'left', right: 'right', centre: 'center' } as const satisfies Record<
   Align,
@@ -20,17 +26,16 @@ const alignments = { left: 'left', right: 'right', centre: 'center' } as const s
  * part of the group's first row. Its first two rows stay with the head, its last two with each other, and every sum
  * with the row before it, so that no row stands alone.
  * @param title - stands above the head and repeats with it; null for none.
- * @param columns - the columns.
- * @param rows - the rows.
+ * @param block - the columns and the rows.
  * @param room - what a page leaves for its content. [pt]
  */
 export function makeTable(
   title: string | null,
-  columns: readonly Column[],
-  rows: readonly Row[],
+  block: Table,
   room: { readonly widthPt: number; readonly heightPt: number },
 ): Content {
-  const sizePt = sizeOf(columns);
+  const { columns, rows } = block;
+  const { bodyPt: sizePt, headPt } = sizesOf(block);
   const widths = columnWidths(columns, rows, room.widthPt, sizePt);
   const lines = joinGroups(rows);
   const titles = title === null ? 0 : 1;
@@ -50,7 +55,7 @@ export function makeTable(
             text: column.title,
             alignment: alignments[column.align],
             bold: true,
-            fontSize: 8,
+            fontSize: headPt,
             noWrap: column.share === 0,
           }),
         ),

@@ -1,3 +1,5 @@
+import type { Sheet } from '../../core/documents/sheet.ts';
+
 /** Papers that sheets are made for. */
 export type PaperSize = 'letter' | 'a4';
 
@@ -12,7 +14,11 @@ export const paperSizes: Readonly<
 /** Clear borders of every page; the head and the foot stand inside the top and the bottom one. [pt] */
 export const margins = { left: 46, right: 46, top: 82, bottom: 50 } as const;
 
-/** Width that a page leaves for its content. [pt] */
-export function contentWidthPt(paperSize: PaperSize): number {
-  return paperSizes[paperSize].widthPt - margins.left - margins.right;
+/** Width and height of a sheet's pages, turned where the sheet lies on its side. [pt] */
+export function pageSize(
+  sheet: Pick<Sheet, 'orientation'>,
+  paperSize: PaperSize,
+): { readonly widthPt: number; readonly heightPt: number } {
+  const { widthPt, heightPt } = paperSizes[paperSize];
+  return sheet.orientation === 'landscape' ? { widthPt: heightPt, heightPt: widthPt } : { widthPt, heightPt };
 }

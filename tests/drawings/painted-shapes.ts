@@ -16,7 +16,11 @@ export function polygonsTitled(
 
 export function textsOf(drawing: Drawing): readonly string[] {
   return drawing.shapes.flatMap((shape) =>
-    shape.kind === 'text' || shape.kind === 'dimension' ? [shape.text] : [],
+    shape.kind === 'text' || shape.kind === 'dimension'
+      ? [shape.text]
+      : shape.kind === 'running'
+        ? shape.stops.map(({ text }) => text)
+        : [],
   );
 }
 

@@ -1,8 +1,7 @@
-import { drawPlan, type PlanOptions } from '../../../core/drawings/draw-plan.ts';
+import { drawPlan, type PlanOptions, planSizes } from '../../../core/drawings/draw-plan.ts';
 import type { Drawing } from '../../../core/drawings/drawing.ts';
 import { eaveLetter } from '../../../core/layout/eave-letter.ts';
 import type { FasciaRun } from '../../../core/layout/layout-types.ts';
-import { dressedSection } from '../../../core/lumber/dressed-sizes.ts';
 import type { JobInput } from '../../../core/job/job-file.ts';
 import type { JobResult } from '../../../core/job/job-result.ts';
 import type { EaveSurvey } from '../../../core/survey/survey-document.ts';
@@ -49,7 +48,11 @@ function thicknessOf(section: string | undefined): number | undefined {
 export function measuredPlan(eave: EaveSurvey, index: number, measured: MeasuredEave): Drawing | null {
   const { wallIn, placed } = measured;
   if (wallIn === null || placed.rafters.length === 0) return null;
-  const options: PlanOptions = { plateWidthIn: eave.plateWidthIn, fasciaThicknessIn: 0 };
+  const options: PlanOptions = {
+    plateWidthIn: eave.plateWidthIn,
+    wallReadings: eave.wallReadings,
+    fasciaThicknessIn: 0,
+  };
   const drawing = drawPlan(
     {
       eaveId: eave.id,
