@@ -1,10 +1,10 @@
 import { strToU8, zipSync } from 'fflate';
 import { problemSentence } from '../../core/problems/sentence.ts';
+import { guarded } from '../../core/pricing/price-cells.ts';
 import { ok } from '../../core/result.ts';
 import type { Handlers } from '../handlers.ts';
 import type { TableRows } from '../store/open-shop.ts';
 import type { Context } from './context.ts';
-import { plainCell } from './plain-cell.ts';
 import { writeReport } from './report.ts';
 import { writeCsv } from './csv-text.ts';
 
@@ -54,7 +54,7 @@ export function shopHandlers(context: Context): Pick<Handlers, ShopCommands> {
 }
 
 function csvOf({ columns, rows }: TableRows): string {
-  return writeCsv([columns, ...Array.from(rows, (row) => row.map((value) => plainCell(textOf(value))))]);
+  return writeCsv([columns, ...Array.from(rows, (row) => row.map((value) => guardedCell(textOf(value))))]);
 }
 
 function textOf(value: unknown): string {
@@ -62,4 +62,9 @@ function textOf(value: unknown): string {
   return typeof value === 'string' || typeof value === 'number' || typeof value === 'bigint'
     ? String(value)
     : Buffer.from(value as Uint8Array).toString('base64');
+}
+
+/** A spreadsheet must not run what someone typed; a number stays one. */
+function guardedCell(text: string): string {
+  return /^-?\d+(?:\.\d+)?$/.test(text) ? text : guarded(text);
 }

@@ -8,21 +8,11 @@ import { programRoot } from '../../electron/program-root.ts';
 import { shopFileName } from '../../electron/store/open-shop.ts';
 import { runChild } from '../store/child.ts';
 import { temporaryFolder } from '../store/temporary-folder.ts';
+import { randomOf } from './random-of.ts';
 
 const writer = fileURLToPath(new URL('save-until-killed.ts', import.meta.url));
 const leastRounds = 4;
 const enoughMs = 10_000;
-
-/** A small seeded generator (mulberry32), so that a failing run can be had again. */
-function randomOf(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 test('nothing that was acknowledged is lost when the program is killed, and nothing is half there', async () => {
   const seed = Number(process.env['KILL_SEED'] ?? Date.now() % 1_000_000);

@@ -1,0 +1,14 @@
+/**
+ * A small seeded generator (mulberry32), so that a failing run can be had again.
+ * @param seed - any whole number.
+ * @returns numbers from 0 up to, but not, 1.
+ */
+export function randomOf(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
