@@ -36,7 +36,7 @@ export function OpenedJob(props: {
   const section: SectionId = isSection(params['section']) ? params['section'] : 'survey';
   const state = useSyncExternalStore(editor.subscribe, editor.read);
   const documents = state.history.present;
-  const { computation, isWorking } = useComputation(documents, surroundings);
+  const { computation, isWorking } = useComputation(documents, surroundings, state.history.typingAt !== null);
   const [eaveId, showEave] = useState<string | null>(documents.survey.eaves[0]?.id ?? null);
   const [walking, setWalking] = useState<{ readonly ref: string; readonly turn: number } | null>(null);
   const walkBack = useCallback(

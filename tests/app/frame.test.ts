@@ -1,24 +1,14 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import type { Browser, Page } from 'playwright-core';
-import { launchBrowser } from './browser.ts';
-import { startProgram, type RunningProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
+import { startProgram } from './running-program.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
 let page: Page;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  page = watched.page;
+const watched = programInBrowser((opened) => {
+  page = opened;
 });
 afterEach(() => watched.mustBeQuiet());
-afterAll(async () => {
-  await browser.close();
-  await program.remove();
-});
 
 const focusedText = () => page.evaluate(() => document.activeElement?.textContent ?? '');
 
@@ -102,13 +92,13 @@ describe('the frame', () => {
 
   test('takes the whole address in a window that lost its key, without loading again', async () => {
     const lost = await watched.context.newPage();
-    await lost.goto(`${new URL(program.address).origin}/#/prices`);
+    await lost.goto(`${new URL(watched.program.address).origin}/#/prices`);
     const banner = lost.getByText('This window has no key to the Eavewright that is running.');
     await banner.waitFor();
     await lost.evaluate((address) => {
       document.body.dataset['loaded'] = 'once';
       window.location.href = address;
-    }, program.address);
+    }, watched.program.address);
     await banner.waitFor({ state: 'detached' });
     await lost.getByText('The price list is empty.').waitFor();
     expect(await lost.evaluate(() => document.body.dataset['loaded'])).toBe('once');

@@ -1,26 +1,10 @@
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { allSaved, entryAt, figuresFollow, goToSection, openSample, typeEntry } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  await openSample(watched.page);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
-});
+const watched = programInBrowser(openSample);
 
 const snow = 'survey.site.groundSnowPsf';
 /** The check that the tests look at: its verdict turns with the snow. */

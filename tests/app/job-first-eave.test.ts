@@ -1,6 +1,4 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import { expect, test } from 'vitest';
 import {
   allSaved,
   entryAt,
@@ -9,26 +7,11 @@ import {
   startJob,
   typeEntry,
   typeReadings,
-  patiently,
 } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
-});
+const watched = programInBrowser();
 
 /** Entries that are called wrong on the screen. */
 function wrong(): Promise<number> {
@@ -41,10 +24,10 @@ test('a job without an eave says so in plain words and leads to the Survey', asy
   await goToSection(page, 'Takeoff');
   expect(await page.locator('body').innerText()).not.toContain('NaN');
   await page.locator('.no-figures .text-button', { hasText: 'The survey has no eave yet.' }).click();
-  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves');
+  await expect.poll(() => focusedPath(page)).toBe('survey.eaves');
   await page.keyboard.press('Enter');
   // The new eave's name is what is typed first, and nothing of it is called wrong yet.
-  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves.0.name');
+  await expect.poll(() => focusedPath(page)).toBe('survey.eaves.0.name');
   expect(await wrong()).toBe(0);
   await page.keyboard.type('South eave');
   await entryAt(page, 'survey.eaves.0.lengthIn').focus();
@@ -77,12 +60,10 @@ test('readings are placed, drawn and checked before anything is designed', async
   await typeEntry(page, 'survey.eaves.0.pitchRisePer12', '6/12');
   await typeEntry(page, 'survey.eaves.0.heightAbovePlateIn', '4-3/8');
   const link = page.locator('.standing .standing-link');
-  await expect
-    .poll(() => link.innerText(), patiently)
-    .toMatch(/^South eave, overhang, on Design: Enter a length/);
+  await expect.poll(() => link.innerText()).toMatch(/^South eave, overhang, on Design: Enter a length/);
   expect(await accessFaults(page)).toEqual([]);
   await link.click();
-  await expect.poll(() => focusedPath(page), patiently).toBe('design.eaves.0.overhangIn');
+  await expect.poll(() => focusedPath(page)).toBe('design.eaves.0.overhangIn');
   watched.mustBeQuiet();
 });
 
@@ -94,13 +75,13 @@ test('lumber can be chosen and drawn with an empty price list, and the foot says
   await page.locator('svg.drawing title', { hasText: 'Section at A-E01' }).waitFor({ state: 'attached' });
   const foot = page.locator('.standing');
   await expect
-    .poll(() => foot.innerText(), patiently)
+    .poll(() => foot.innerText())
     .toMatch(/^Figures follow from what is typed; the estimate lacks \d+ /);
   expect(await foot.locator('svg.lucide-check').count()).toBe(0);
   await goToSection(page, 'Estimate');
   await takePictures(page, 'job-estimate-lacks');
   await page.locator('.lacks .text-button', { hasText: 'wage' }).first().click();
-  await expect.poll(() => focusedPath(page), patiently).toBe('labour.wageUsdPerHour');
+  await expect.poll(() => focusedPath(page)).toBe('labour.wageUsdPerHour');
   await page.goBack();
   watched.mustBeQuiet();
 });
@@ -110,7 +91,7 @@ test('an added cost and an added thing in the way take the focus, and a cost of 
   await goToSection(page, 'Design');
   await page.getByRole('button', { name: 'Costs and terms' }).click();
   await page.getByRole('button', { name: 'Add a cost' }).click();
-  await expect.poll(() => focusedPath(page), patiently).toBe('design.extraCosts.0.description');
+  await expect.poll(() => focusedPath(page)).toBe('design.extraCosts.0.description');
   expect(await wrong()).toBe(0);
   await page.keyboard.type('Staging');
   await typeEntry(page, 'design.extraCosts.0.unit', 'lot');
@@ -125,7 +106,7 @@ test('an added cost and an added thing in the way take the focus, and a cost of 
   await goToSection(page, 'Survey');
   await page.getByRole('button', { name: 'South eave' }).first().click();
   await page.getByRole('button', { name: 'Add', exact: true }).click();
-  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves.0.obstructions.0.label');
+  await expect.poll(() => focusedPath(page)).toBe('survey.eaves.0.obstructions.0.label');
   expect(await wrong()).toBe(0);
   await page.getByRole('button', { name: 'Remove this thing' }).click();
   watched.mustBeQuiet();
@@ -135,19 +116,18 @@ test('a row put in above takes the focus, and a section called by its keys is go
   const { page } = watched;
   await entryAt(page, 'survey.eaves.0.rafters.2.readingIn').click();
   await page.getByRole('button', { name: 'Row above 3' }).click();
-  await expect.poll(() => focusedPath(page), patiently).toBe('survey.eaves.0.rafters.2.readingIn');
+  await expect.poll(() => focusedPath(page)).toBe('survey.eaves.0.rafters.2.readingIn');
   expect(await wrong()).toBe(0);
   await page.getByRole('button', { name: 'Remove 3' }).click();
   await entryAt(page, 'survey.eaves.0.rafters.1.readingIn').focus();
   await page.keyboard.press('Alt+Shift+Digit4');
   await expect
-    .poll(
-      () => page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),
-      patiently,
+    .poll(() =>
+      page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`),
     )
     .toBe('H2 Takeoff');
   await page.keyboard.press('Alt+Shift+Digit1');
-  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent), patiently).toBe('Survey');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Survey');
   watched.mustBeQuiet();
 });
 
@@ -160,7 +140,7 @@ test('the other figures are there after a reload with a half-typed reading', asy
   await allSaved(page);
   await page.reload();
   await entryAt(page, path).waitFor();
-  await expect.poll(() => entryAt(page, path).inputValue(), patiently).toBe('4-1-3/');
+  await expect.poll(() => entryAt(page, path).inputValue()).toBe('4-1-3/');
   await page.getByText('Figures are from before the last change.').waitFor();
   expect(await entryAt(page, path).getAttribute('aria-invalid')).toBe('true');
   await goToSection(page, 'Takeoff');

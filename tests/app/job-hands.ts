@@ -1,8 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
 
-/** How long a look again and again may take on a busy machine. */
-export const patiently = { timeout: 15_000 } as const;
-
 /** The entry at a dotted path of the job. */
 export function entryAt(page: Page, path: string): Locator {
   return page.locator(`[data-path="${path}"]`);

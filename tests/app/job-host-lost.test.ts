@@ -1,26 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { allSaved, entryAt, openSample, typeEntry, patiently } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
+import { expect, test } from 'vitest';
+import { allSaved, entryAt, openSample, typeEntry } from './job-hands.ts';
 import { openPage } from './watched-page.ts';
+import { programAndBrowser } from './program-in-browser.ts';
+import { startProgram } from './running-program.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
-});
+const running = programAndBrowser();
 
 test('nothing typed is lost when the program is killed, not even a half-typed entry', async () => {
-  const watched = await openPage(browser, program.address);
+  const watched = await openPage(running.browser, running.program.address);
   const { page } = watched;
   await openSample(page);
   await typeEntry(page, 'survey.eaves.0.rafters.0.note', 'split at the plate');
@@ -28,8 +15,8 @@ test('nothing typed is lost when the program is killed, not even a half-typed en
   await page.keyboard.press('ControlOrMeta+A');
   await page.keyboard.type(`1' 3-`, { delay: 15 });
   await allSaved(page);
-  const { folder } = program;
-  await program.kill();
+  const { folder } = running.program;
+  await running.program.kill();
 
   // The page goes on: what is typed now stays on the screen, is said not to be saved, and can be kept as a file.
   await typeEntry(page, 'survey.eaves.0.rafters.1.note', 'typed after the end');
@@ -50,8 +37,8 @@ test('nothing typed is lost when the program is killed, not even a half-typed en
   expect(kept.job.notes).toContain(`survey.eaves.0.windowHeadBelowPlateIn: 1' 3-`);
   await watched.close();
 
-  program = await startProgram(folder);
-  const again = await openPage(browser, program.address);
+  running.goOnWith(await startProgram(folder));
+  const again = await openPage(running.browser, running.program.address);
   await again.page.getByRole('link', { name: 'Quillfeather house, two eaves' }).click();
   await entryAt(again.page, 'survey.eaves.0.rafters.0.note').waitFor();
   expect(await entryAt(again.page, 'survey.eaves.0.rafters.0.note').inputValue()).toBe('split at the plate');
@@ -61,14 +48,14 @@ test('nothing typed is lost when the program is killed, not even a half-typed en
 });
 
 test('what is typed while the program does not answer is saved once it answers again', async () => {
-  const watched = await openPage(browser, program.address);
+  const watched = await openPage(running.browser, running.program.address);
   const { page } = watched;
   await page.getByRole('link', { name: 'Quillfeather house, two eaves' }).click();
   await entryAt(page, 'survey.eaves.0.rafters.2.note').waitFor();
-  program.freeze();
+  running.program.freeze();
   await typeEntry(page, 'survey.eaves.0.rafters.2.note', 'typed in the silence');
   await page.locator('.saved-line.saved-saving').waitFor();
-  program.thaw();
+  running.program.thaw();
   await allSaved(page);
   await page.reload();
   await entryAt(page, 'survey.eaves.0.rafters.2.note').waitFor();
@@ -78,8 +65,8 @@ test('what is typed while the program does not answer is saved once it answers a
 
 test('a second window’s change is never written over unasked', async () => {
   const [one, two] = [
-    await openPage(browser, program.address),
-    await openPage(browser, program.address),
+    await openPage(running.browser, running.program.address),
+    await openPage(running.browser, running.program.address),
   ] as const;
   for (const { page } of [one, two]) {
     await page.getByRole('link', { name: 'Quillfeather house, two eaves' }).click();
@@ -89,7 +76,7 @@ test('a second window’s change is never written over unasked', async () => {
   await allSaved(one.page);
   // The second window hears of it at once, and takes it while nothing there waits to be saved.
   await expect
-    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
+    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue())
     .toBe('from the first window');
   // The second window's save is held on its way until the first's has arrived.
   const firstSaved = Promise.withResolvers<void>();
@@ -108,7 +95,7 @@ test('a second window’s change is never written over unasked', async () => {
   await two.page.locator('.standing', { hasText: 'Not saved: changed in another window.' }).waitFor();
   await two.page.getByRole('button', { name: 'Take the other version' }).click();
   await expect
-    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue(), patiently)
+    .poll(() => entryAt(two.page, 'survey.eaves.0.rafters.3.note').inputValue())
     .toBe('changed again in the first');
   await one.close();
   await two.close();

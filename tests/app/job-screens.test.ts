@@ -1,26 +1,9 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import { expect, test } from 'vitest';
 import { goToSection, openSample } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  await openSample(watched.page);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
-});
+const watched = programInBrowser(openSample);
 
 test.each(['Survey', 'Design', 'Takeoff', 'Cut plan', 'Estimate'])(
   '%s shows the sample job without complaint, in light and dark',

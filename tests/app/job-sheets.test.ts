@@ -1,30 +1,16 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import { expect, test } from 'vitest';
 import { goToSection, openSample } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
 /** Errors in the console alone: the browser's PDF viewer asks for its own parts, which are none of ours. */
 const errors: string[] = [];
 
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  watched.page.on('console', (message) => {
+const watched = programInBrowser(async (page) => {
+  page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
-  await openSample(watched.page);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
+  await openSample(page);
 });
 
 test('each sheet is previewed and saved as a PDF for letter and A4', async () => {

@@ -1,6 +1,4 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import { expect, test } from 'vitest';
 import {
   allSaved,
   entryAt,
@@ -10,26 +8,11 @@ import {
   startJob,
   typeEntry,
   typeReadings,
-  patiently,
 } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
-});
+const watched = programInBrowser();
 
 /** The amount that stands last in a cell, behind what is read aloud. [cents] */
 function centsOf(text: string): number {
@@ -106,9 +89,7 @@ test('a reading that is no length is answered at the entry, and the last good fi
   // The line at the foot leads to the entry.
   await page.getByRole('link', { name: 'Takeoff' }).click();
   await page.locator('.standing .standing-link').click();
-  await expect
-    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')), patiently)
-    .toBe(path);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path'))).toBe(path);
   await typeEntry(page, path, '2-9-0/16');
   await figuresFollow(page);
   watched.mustBeQuiet();
@@ -179,7 +160,7 @@ test('what was half typed and not yet read is there again when the page is opene
   await allSaved(page);
   await page.reload();
   await entryAt(page, 'survey.eaves.0.plateWidthIn').waitFor();
-  await expect.poll(() => entryAt(page, 'survey.eaves.0.plateWidthIn').inputValue(), patiently).toBe('3-5/');
+  await expect.poll(() => entryAt(page, 'survey.eaves.0.plateWidthIn').inputValue()).toBe('3-5/');
   await typeEntry(page, 'survey.eaves.0.plateWidthIn', '3-5/8');
   await figuresFollow(page);
 });

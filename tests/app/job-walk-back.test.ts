@@ -1,26 +1,10 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { goToSection, openSample, patiently } from './job-hands.ts';
-import { type RunningProgram, startProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { goToSection, openSample } from './job-hands.ts';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  await openSample(watched.page);
-});
-
-vi.setConfig({ testTimeout: 120_000 });
-
-afterAll(async () => {
-  await browser?.close();
-  await program?.remove();
-});
+const watched = programInBrowser(openSample);
 
 /** Steps down from the open walk, by keyboard, through the first part whose ref starts as wanted. */
 async function stepTo(page: Page, refStart: string): Promise<void> {
@@ -55,7 +39,7 @@ test('the total is walked back, step by step and by keyboard alone, to a tape re
   await walk.getByRole('button', { name: 'Go to entry' }).focus();
   await page.keyboard.press('Enter');
   await expect
-    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')), patiently)
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-path')))
     .toBe('survey.eaves.0.rafters.0.readingIn');
   watched.mustBeQuiet();
 });

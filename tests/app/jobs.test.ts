@@ -1,25 +1,14 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { sample, sampleText } from '../electron/contract-asker.ts';
-import type { Browser, Page } from 'playwright-core';
-import { launchBrowser } from './browser.ts';
-import { startProgram, type RunningProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import type { Page } from 'playwright-core';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
 let page: Page;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  page = watched.page;
+const watched = programInBrowser((opened) => {
+  page = opened;
 });
 afterEach(() => watched.mustBeQuiet());
-afterAll(async () => {
-  await browser.close();
-  await program.remove();
-});
 
 const row = (name: string) => page.getByRole('row').filter({ hasText: name });
 const rowInFocus = () =>

@@ -1,24 +1,13 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import type { Browser, Page } from 'playwright-core';
-import { launchBrowser } from './browser.ts';
-import { startProgram, type RunningProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
 let page: Page;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  page = watched.page;
+const watched = programInBrowser((opened) => {
+  page = opened;
 });
 afterEach(() => watched.mustBeQuiet());
-afterAll(async () => {
-  await browser.close();
-  await program.remove();
-});
 
 const items = () => page.getByRole('table', { name: 'Items of the price list' });
 const saved = () => page.getByRole('complementary').getByRole('status').getByText('Saved', { exact: true });

@@ -1,25 +1,14 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import type { Browser, Page } from 'playwright-core';
-import { launchBrowser } from './browser.ts';
-import { startProgram, type RunningProgram } from './running-program.ts';
-import { accessFaults, openPage, takePictures, type WatchedPage } from './watched-page.ts';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { accessFaults, takePictures } from './watched-page.ts';
+import { programInBrowser } from './program-in-browser.ts';
 
-let program: RunningProgram;
-let browser: Browser;
-let watched: WatchedPage;
 let page: Page;
-
-beforeAll(async () => {
-  [program, browser] = await Promise.all([startProgram(), launchBrowser()]);
-  watched = await openPage(browser, program.address);
-  page = watched.page;
+const watched = programInBrowser(async (opened) => {
+  page = opened;
   await page.getByRole('link', { name: 'Settings' }).click();
 });
 afterEach(() => watched.mustBeQuiet());
-afterAll(async () => {
-  await browser.close();
-  await program.remove();
-});
 
 const part = (name: string) =>
   page.getByRole('navigation', { name: 'Parts of the settings' }).getByRole('link', { name }).click();
@@ -86,7 +75,7 @@ describe('the settings', () => {
     await refused.waitFor();
     expect(await profit.getAttribute('aria-invalid')).toBe('true');
     const other = await watched.context.newPage();
-    await other.goto(program.address);
+    await other.goto(watched.program.address);
     await other.getByRole('link', { name: 'Settings' }).click();
     await other
       .getByRole('navigation', { name: 'Parts of the settings' })
@@ -173,7 +162,7 @@ describe('the settings', () => {
   test('changed in two windows are not silently overwritten', async () => {
     await part('Shop');
     const other = await watched.context.newPage();
-    await other.goto(program.address);
+    await other.goto(watched.program.address);
     await other.getByRole('link', { name: 'Settings' }).click();
     const theirs = other.getByRole('textbox', { name: 'Telephone' });
     await theirs.fill('555-0142');

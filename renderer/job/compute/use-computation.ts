@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Documents } from '../editor/documents.ts';
 import { type Computation, computeNext, nothingComputed, type Surroundings } from './computation.ts';
 
-/** Above this, a computation waits for a pause in the typing. [ms] */
+/** Above this, a computation waits for a pause in the typing; what stands alone, such as undo, waits for nothing. [ms] */
 const noticeableMs = 40;
 const pauseMs = 250;
 /** A half-typed length is no reason to call the figures old: they are called so after this. [ms] */
@@ -18,11 +18,13 @@ type Made = {
 /**
  * Keeps the figures up with what is typed: at once while that takes no time that a person notices, else at the next
  * pause in the typing.
+ * @param isTyping - whether the last change was a keystroke in an entry, so that more may follow.
  * @returns the figures, and whether newer ones are on their way.
  */
 export function useComputation(
   documents: Documents,
   surroundings: Surroundings,
+  isTyping: boolean,
 ): { readonly computation: Computation; readonly isWorking: boolean } {
   const [made, setMade] = useState<Made>({
     computation: nothingComputed,
@@ -31,6 +33,10 @@ export function useComputation(
   });
   const tookMs = useRef(0);
   const newest = useRef(made.computation);
+  const typing = useRef(isTyping);
+  useEffect(() => {
+    typing.current = isTyping;
+  });
   useEffect(() => {
     let timer = window.setTimeout(
       () => {
@@ -44,7 +50,7 @@ export function useComputation(
         if (newest.current.current && !next.current) timer = window.setTimeout(show, patienceMs);
         else show();
       },
-      tookMs.current > noticeableMs ? pauseMs : 0,
+      typing.current && tookMs.current > noticeableMs ? pauseMs : 0,
     );
     return () => window.clearTimeout(timer);
   }, [documents, surroundings]);
