@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { contract, type CommandName } from '../../core/contract/contract.ts';
+import { computeJob } from '../../core/job/compute-job.ts';
+import { readJobFile } from '../../core/job/read-job-file.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import type { Reply } from '../../core/contract/reply.ts';
 import { openHost, type OpenHost } from '../../electron/open-host.ts';
@@ -134,7 +136,7 @@ function withAt(value: unknown, path: readonly (string | number)[], put: unknown
   return copy;
 }
 
-test('a job file with any one entry replaced by anything is taken or answered, and then computes and prints', async () => {
+test('a job file with any one entry replaced by anything is computed or answered', async () => {
   const file: unknown = JSON.parse(sampleText);
   const paths = pathsOf(file);
   await fc.assert(
@@ -145,6 +147,9 @@ test('a job file with any one entry replaced by anything is taken or answered, a
         expect(reply.problem.code).not.toBe('internal');
         return;
       }
+      const read = readJobFile(text);
+      // The page computes what was taken: a bug there would throw.
+      if (read.ok) computeJob(read.value);
       const { id } = reply.value;
       await answered('jobs.get', { id });
       await answered('jobs.export', { id });
