@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { plainSection } from '../lumber/dressed-sizes.ts';
 import { decimalField, lengthField, pitchField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
+import { jobCuttingSchema } from './job-cutting.ts';
 import { decisionSchema, notchRuleSchema, structureSchema } from './structure.ts';
 
 /** The phases a job's lines are grouped by, in the order of the work. */
@@ -254,6 +255,8 @@ export const designSchema = z.strictObject({
   notchRule: notchRuleSchema.nullable().default(null),
   /** What an engineer or official decided against a check; printed, and hides no figure. */
   decisions: z.array(decisionSchema).max(500).default([]),
+  /** Pinned boards, boards on hand, lengths and suppliers to go without. */
+  cutting: jobCuttingSchema.prefault({}),
 });
 /** What is to be built. A versioned document. */
 export type Design = z.infer<typeof designSchema>;

@@ -73,6 +73,13 @@ export const layoutRulesSchema = z.strictObject({
 });
 export type LayoutRules = z.infer<typeof layoutRulesSchema>;
 
+/** What it costs to have lumber brought by a supplier, however much it is. */
+export const supplierSchema = z.strictObject({
+  name: z.string().min(1).max(80),
+  deliveryUsd: decimalField({ least: 0, most: 10000 }).default('0'),
+});
+export type Supplier = z.infer<typeof supplierSchema>;
+
 export const shopSettingsSchema = z.strictObject({
   version: z.literal(1).default(1),
   shopName: z.string().max(120).default(''),
@@ -120,8 +127,12 @@ export const shopSettingsSchema = z.strictObject({
       endTrimIn: lengthField({ least: 0, most: 24 }).default(0.5),
       /** Lengths he cannot carry or the yard lacks. [ft] */
       excludedLengthsFt: z.array(z.number()).default([]),
+      /** Waste that a rule of thumb adds to the feet needed, to compare with (common practice, no source: 10 %). [%] */
+      thumbWastePercent: z.number().min(0).max(100).default(10),
     })
     .prefault({}),
+  /** Suppliers whose delivery is charged; of the others it is free. */
+  suppliers: z.array(supplierSchema).max(50).default([]),
   fastening: fasteningSchema.prefault({}),
   layout: layoutRulesSchema.prefault({}),
   /** Added to plank quantities for waste (common practice, no source). [%] */
