@@ -96,6 +96,8 @@ export const eaveDesignSchema = z.strictObject({
       largestGapIn: lengthField({ least: 4, most: 96 }).nullable().default(null),
       /** Whether panel joints have to land on tails. */
       panelJointsOnTails: z.boolean().default(true),
+      /** Bays in which the program hangs no tail of its own, each named by the id of the rafter on its left. */
+      baysWithoutTail: z.array(z.string().min(1)).max(5000).default([]),
     })
     .prefault({}),
   /** `parallel`: the back end is cut parallel to a plumb tail, so that pieces nest in a board. */
