@@ -7,7 +7,6 @@ import { formatLength } from '../../core/units/format-length.ts';
 import { valueAt, withMovedDrafts, withValueAt } from '../../renderer/job/editor/documents.ts';
 import { addEave, moveEave, removeEave } from '../../renderer/job/editor/eave-list.ts';
 import { draftProblems, enter } from '../../renderer/job/editor/enter.ts';
-import { pinSide } from '../../renderer/job/editor/list-edits.ts';
 import {
   addReadings,
   enterNextReading,
@@ -15,6 +14,7 @@ import {
   removeRafter,
 } from '../../renderer/job/editor/rafter-list.ts';
 import { readEntry } from '../../renderer/job/editor/read-entry.ts';
+import { pinTail } from '../../renderer/job/editor/tail-edits.ts';
 import { emptyDocuments, oneEave } from './fixture.ts';
 
 describe('an entry', () => {
@@ -94,7 +94,7 @@ describe('an added eave', () => {
   });
 
   test('takes over the design of the eave before it, without that eave’s pins', () => {
-    const pinned = pinSide(oneEave(['16', '32']), 0, 'r1', 'left');
+    const pinned = pinTail(oneEave(['16', '32']), 0, 'r1', { side: 'left' });
     const two = addEave(pinned, []);
     expect(two.design.eaves[1]).toEqual({ ...two.design.eaves[0], eaveId: 'eave-2', pins: [] });
   });
@@ -149,7 +149,7 @@ describe('the rafter rows', () => {
   });
 
   test('take the pin of a removed rafter with them', () => {
-    const pinned = pinSide(oneEave(['16', '32']), 0, 'r2', 'none');
+    const pinned = pinTail(oneEave(['16', '32']), 0, 'r2', { side: 'none' });
     expect(removeRafter(pinned, 0, 1).design.eaves[0]?.pins).toEqual([]);
   });
 

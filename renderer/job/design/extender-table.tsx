@@ -2,7 +2,7 @@ import type { EaveLayout, Extender } from '../../../core/layout/layout-types.ts'
 import { formatLength } from '../../../core/units/format-length.ts';
 import { inchesOf } from '../../../core/units/sixteenths.ts';
 import { Panel } from '../../kit/panel.tsx';
-import { pinSide } from '../editor/list-edits.ts';
+import { pinTail } from '../editor/tail-edits.ts';
 import { useJob } from '../job-context.ts';
 import { Caution } from '../parts/caution.tsx';
 import { Figure } from '../parts/figure.tsx';
@@ -146,7 +146,9 @@ function PinSelect(props: {
       value={pin}
       onChange={(event) => {
         const side = event.target.value as keyof typeof pinWords;
-        editor.change(`side at rafter ${number}`, (now) => pinSide(now, designIndex, rafterId, side));
+        editor.change(`side at rafter ${number}`, (now) => 
+          pinTail(now, designIndex, rafterId, side === 'free' ? null : { side }),
+        );
       }}
     >
       {Object.entries(pinWords).map(([key, words]) => (

@@ -1,4 +1,4 @@
-import { type EaveDesign, eaveDesignSchema } from '../../../core/eave/design-document.ts';
+import { type EaveDesign, type EaveEnd, eaveDesignSchema } from '../../../core/eave/design-document.ts';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 import { type EaveSurvey, eaveSurveySchema } from '../../../core/survey/survey-document.ts';
 import { type Documents, withDraft, withMovedDrafts } from './documents.ts';
@@ -51,7 +51,7 @@ export function addDesign(documents: Documents, eaveId: string, prices: readonly
     );
 }
 
-/** Takes an eave out, with its design and whatever was half typed in either. */
+/** Takes an eave out, with its design, whatever was half typed in either, and what else named it. */
 export function removeEave(documents: Documents, index: number): Documents {
   const eave = documents.survey.eaves[index];
   if (eave === undefined) return documents;
@@ -61,13 +61,31 @@ export function removeEave(documents: Documents, index: number): Documents {
     survey: { ...documents.survey, eaves: documents.survey.eaves.filter((_, at) => at !== index) },
     design: {
       ...documents.design,
-      eaves: documents.design.eaves.filter((_, at) => at !== designIndex),
+      eaves: documents.design.eaves
+        .filter((_, at) => at !== designIndex)
+        .map((design) => ({ ...design, ends: withoutMeeting(design.ends, eave.id) })),
+      asBuilt: documents.design.asBuilt.filter((one) => one.eaveId !== eave.id),
       // Its id can come back with another eave, which nobody decided anything about.
       decisions: documents.design.decisions.filter((one) => !one.checkId.endsWith(`/${eave.id}`)),
     },
   };
-  const moved = withMovedDrafts(without, 'survey.eaves', removing(index));
+  const kept = documents.design.asBuilt.map((one) => one.eaveId !== eave.id);
+  const built = withMovedDrafts(without, 'design.asBuilt', (at) =>
+    kept[at] === true ? kept.slice(0, at).filter(Boolean).length : null,
+  );
+  const moved = withMovedDrafts(built, 'survey.eaves', removing(index));
   return designIndex < 0 ? moved : withMovedDrafts(moved, 'design.eaves', removing(designIndex));
+}
+
+/** An end that meets nothing. */
+const freeEnd: EaveEnd = { kind: 'free', meets: '' };
+
+/** The ends of an eave, once what one of them met is gone. */
+function withoutMeeting(ends: EaveDesign['ends'], goneId: string): EaveDesign['ends'] {
+  return {
+    left: ends.left.meets === goneId ? freeEnd : ends.left,
+    right: ends.right.meets === goneId ? freeEnd : ends.right,
+  };
 }
 
 /** Moves an eave one place up (-1) or down (+1) in the order of the sheets; its letter follows its place. */
@@ -90,7 +108,15 @@ export function removing(index: number): (at: number) => number | null {
 }
 
 function likeDesign(like: EaveDesign, eaveId: string): EaveDesign {
-  return { ...like, eaveId, pins: [], blocks: { ...like.blocks, openBays: [] } };
+  return {
+    ...like,
+    eaveId,
+    pins: [],
+    addedTails: [],
+    layout: { ...like.layout, baysWithoutTail: [] },
+    ends: { left: freeEnd, right: freeEnd },
+    blocks: { ...like.blocks, openBays: [] },
+  };
 }
 
 function firstDesign(eaveId: string, prices: readonly PriceItem[]): EaveDesign {

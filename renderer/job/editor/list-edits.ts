@@ -15,20 +15,6 @@ export function removeFrom(documents: Documents, listPath: string, index: number
   return withMovedDrafts(withValueAt(documents, listPath, rest), listPath, removing(index));
 }
 
-/** Pins the side of one rafter's extender, or lets the program choose again. */
-export function pinSide(
-  documents: Documents,
-  designIndex: number,
-  rafterId: string,
-  side: 'left' | 'right' | 'none' | 'free',
-): Documents {
-  const design = documents.design.eaves[designIndex];
-  if (design === undefined) return documents;
-  const others = design.pins.filter((pin) => pin.rafterId !== rafterId);
-  const pins = side === 'free' ? others : [...others, { rafterId, side }];
-  return withValueAt(documents, `design.eaves.${designIndex}.pins`, pins);
-}
-
 /** Leaves the bay right of a rafter open, or gives it a block again. */
 export function openBay(
   documents: Documents,

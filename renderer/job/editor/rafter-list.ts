@@ -6,6 +6,7 @@ import {
 import { type Documents, withDraft, withMovedDrafts, withValueAt } from './documents.ts';
 import { removing } from './eave-list.ts';
 import { enter } from './enter.ts';
+import { removeFrom } from './list-edits.ts';
 import { nextId } from './next-id.ts';
 import { readEntry } from './read-entry.ts';
 
@@ -44,7 +45,7 @@ export function insertRafter(documents: Documents, eaveIndex: number, at: number
   return withDraft(withValueAt(moved, list, rafters), `${list}.${at}.readingIn`, '');
 }
 
-/** Takes a rafter out of the survey, and the pin and open bay that named it out of the design. */
+/** Takes a rafter out of the survey, and what named it, such as its pin and its bay, out of survey and design. */
 export function removeRafter(documents: Documents, eaveIndex: number, at: number): Documents {
   const eave = documents.survey.eaves[eaveIndex];
   const rafter = eave?.rafters[at];
@@ -56,19 +57,22 @@ export function removeRafter(documents: Documents, eaveIndex: number, at: number
     list,
     eave.rafters.filter((_, index) => index !== at),
   );
+  const others = (ids: readonly string[]) => ids.filter((id) => id !== rafter.id);
   const designs = without.design.eaves.map((design) =>
     design.eaveId !== eave.id
       ? design
       : {
           ...design,
           pins: design.pins.filter((pin) => pin.rafterId !== rafter.id),
-          blocks: {
-            ...design.blocks,
-            openBays: design.blocks.openBays.filter((bay) => bay !== rafter.id),
-          },
+          layout: { ...design.layout, baysWithoutTail: others(design.layout.baysWithoutTail) },
+          blocks: { ...design.blocks, openBays: others(design.blocks.openBays) },
         },
   );
-  return { ...without, design: { ...without.design, eaves: designs } };
+  const { asBuilt } = without.design;
+  const built = asBuilt.findIndex((one) => one.eaveId === eave.id && one.extenderId === rafter.id);
+  const designed = { ...without, design: { ...without.design, eaves: designs } };
+  const cleared = built < 0 ? designed : removeFrom(designed, 'design.asBuilt', built);
+  return withValueAt(cleared, `survey.eaves.${eaveIndex}.otherOldBlocks`, others(eave.otherOldBlocks));
 }
 
 /** Adds a column of readings at once, as pasted from a sheet; what does not read stays as a draft in its row. */

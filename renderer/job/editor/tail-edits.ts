@@ -1,0 +1,145 @@
+import type { EaveDesign, Method } from '../../../core/eave/design-document.ts';
+import type { Extender } from '../../../core/layout/layout-types.ts';
+import type { DropPlace } from './drop-place.ts';
+import { type Documents, withMovedDrafts, withValueAt } from './documents.ts';
+import { removing } from './eave-list.ts';
+import { nextId } from './next-id.ts';
+
+/** How a rafter's tail is to stand by the person's will; without a method the program chooses it. */
+export type TailPin = { readonly side: 'left' | 'right' | 'none'; readonly method?: Method };
+
+/** The tail that is taken in hand. */
+export type TailInHand = Pick<Extender, 'id' | 'method' | 'rafterId' | 'side' | 'centreIn'>;
+
+/** Whether a tail hangs between rafters. */
+export function isHung({ method }: Pick<Extender, 'method'>): boolean {
+  return method === 'block-hung';
+}
+
+/** The id that the next tail of the person's own gets. */
+export function nextTailId(design: EaveDesign): string {
+  return nextId(
+    't',
+    design.addedTails.map(({ id }) => id),
+  );
+}
+
+/** Pins how a rafter's tail stands, or with null lets the program choose again. */
+export function pinTail(
+  documents: Documents,
+  designIndex: number,
+  rafterId: string,
+  pin: TailPin | null,
+): Documents {
+  const design = documents.design.eaves[designIndex];
+  if (design === undefined) return documents;
+  const others = design.pins.filter((one) => one.rafterId !== rafterId);
+  const pins = pin === null ? others : [...others, { rafterId, ...pin }];
+  return withValueAt(documents, `design.eaves.${designIndex}.pins`, pins);
+}
+
+/** Hangs a tail of the person's own between rafters. */
+export function addTail(documents: Documents, designIndex: number, stationIn: number): Documents {
+  const design = documents.design.eaves[designIndex];
+  if (design === undefined) return documents;
+  return withValueAt(documents, `design.eaves.${designIndex}.addedTails`, [
+    ...design.addedTails,
+    { id: nextTailId(design), stationIn },
+  ]);
+}
+
+/**
+ * Brings a tail to another place. One that is hung of its own, or that the program hung, becomes the person's; one that
+ * leaves its rafter leaves it without.
+ */
+export function moveTail(
+  documents: Documents,
+  designIndex: number,
+  tail: TailInHand,
+  place: DropPlace,
+): Documents {
+  const design = documents.design.eaves[designIndex];
+  if (design === undefined) return documents;
+  const added = design.addedTails.findIndex(({ id }) => id === tail.id);
+  if (place.kind === 'hung') {
+    if (added >= 0)
+      return withValueAt(
+        documents,
+        `design.eaves.${designIndex}.addedTails.${added}.stationIn`,
+        place.stationIn,
+      );
+    const left = isHung(tail) ? documents : pinTail(documents, designIndex, tail.rafterId, { side: 'none' });
+    return addTail(left, designIndex, place.stationIn);
+  }
+  const left =
+    added >= 0
+      ? removeAdded(documents, designIndex, added)
+      : isHung(tail) || tail.rafterId === place.rafterId
+        ? documents
+        : pinTail(documents, designIndex, tail.rafterId, { side: 'none' });
+  return pinTail(left, designIndex, place.rafterId, { side: place.side });
+}
+
+/** The id that a tail bears once it was brought to a place. */
+export function idAfterMove(design: EaveDesign, tail: TailInHand, place: DropPlace): string {
+  if (place.kind === 'beside') return place.rafterId;
+  return design.addedTails.some(({ id }) => id === tail.id) ? tail.id : nextTailId(design);
+}
+
+/** Holds a tail where it stands, whatever else changes. */
+export function pinAsItStands(documents: Documents, designIndex: number, tail: TailInHand): Documents {
+  return isHung(tail)
+    ? moveTail(documents, designIndex, tail, { kind: 'hung', stationIn: tail.centreIn })
+    : pinTail(documents, designIndex, tail.rafterId, { side: tail.side, method: tail.method });
+}
+
+/** Leaves a tail to the program again: one of the person's own goes, and the program hangs one where it is needed. */
+export function releaseTail(documents: Documents, designIndex: number, tailId: string): Documents {
+  const design = documents.design.eaves[designIndex];
+  const added = design?.addedTails.findIndex(({ id }) => id === tailId) ?? -1;
+  return added >= 0
+    ? removeAdded(documents, designIndex, added)
+    : pinTail(documents, designIndex, tailId, null);
+}
+
+/**
+ * Takes a tail away: one of the person's own goes, a rafter's is wanted no more, and in a bay where the program hangs one
+ * it hangs none from now on.
+ */
+export function removeTail(documents: Documents, designIndex: number, tail: TailInHand): Documents {
+  const design = documents.design.eaves[designIndex];
+  if (design === undefined) return documents;
+  if (!isHung(tail)) return pinTail(documents, designIndex, tail.rafterId, { side: 'none' });
+  if (design.addedTails.some(({ id }) => id === tail.id)) return releaseTail(documents, designIndex, tail.id);
+  return leaveBay(documents, designIndex, tail.rafterId, true);
+}
+
+/** Lets the program hang no tail of its own in the bay right of a rafter, or lets it again. */
+export function leaveBay(
+  documents: Documents,
+  designIndex: number,
+  rafterId: string,
+  isLeft: boolean,
+): Documents {
+  const list = documents.design.eaves[designIndex]?.layout.baysWithoutTail;
+  if (list === undefined) return documents;
+  const others = list.filter((one) => one !== rafterId);
+  return withValueAt(
+    documents,
+    `design.eaves.${designIndex}.layout.baysWithoutTail`,
+    isLeft ? [...others, rafterId] : others,
+  );
+}
+
+/** Whether the person holds a tail in its place. */
+export function isPinned(design: EaveDesign, tail: Pick<Extender, 'id' | 'rafterId' | 'method'>): boolean {
+  return isHung(tail)
+    ? design.addedTails.some(({ id }) => id === tail.id)
+    : design.pins.some(({ rafterId }) => rafterId === tail.rafterId);
+}
+
+function removeAdded(documents: Documents, designIndex: number, at: number): Documents {
+  const list = `design.eaves.${designIndex}.addedTails`;
+  const tails = documents.design.eaves[designIndex]?.addedTails.filter((_, index) => index !== at) ?? [];
+  return withMovedDrafts(withValueAt(documents, list, tails), list, removing(at));
+}
