@@ -121,7 +121,7 @@ function solveMip(highs: Highs, loaded: Model, limits: MipLimits): MipAnswer {
           : 'stopped',
     objective: found ? loaded.getObjectiveValue() : Number.POSITIVE_INFINITY,
     bound: Number(loaded.info.get('mip_dual_bound')),
-    columnValues: loaded.getSolution().colValue,
+    columnValues: found ? loaded.getSolution().colValue : new Float64Array(0),
   };
 }
 
