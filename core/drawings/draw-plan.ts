@@ -1,18 +1,19 @@
 import type { EaveDesign } from '../eave/design-document.ts';
+import { type EdgeBoards, edgeBoards } from '../eave/edge-boards.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { EaveSurvey, WallReading } from '../survey/survey-document.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { Box } from './clip.ts';
 import type { Drawing, Shape } from './drawing.ts';
-import { fascia, panelJoints } from './plan-edge.ts';
+import { edge, panelJoints } from './plan-edge.ts';
 import { blocks, extenders, methodTags } from './plan-new.ts';
 import { oldFraming } from './plan-old.ts';
 import { backspanLevel, type PlanView, tailEnd } from './plan-view.ts';
 
 export type PlanOptions = {
-  /** Actual thickness of the fascia. [in] */
-  readonly fasciaThicknessIn?: number;
+  /** Actual thicknesses of fascia and sub-fascia. [in] */
+  readonly edgeBoards?: EdgeBoards;
   /** Width of the wall plate. [in] */
   readonly plateWidthIn?: number;
   /** Actual thickness of the blocks. [in] */
@@ -39,7 +40,7 @@ export function planSizes(survey: EaveSurvey, design: EaveDesign): PlanOptions {
   return {
     plateWidthIn: survey.plateWidthIn,
     wallReadings: survey.wallReadings,
-    fasciaThicknessIn: dressedSection(design.fascia.stock.section)?.thicknessIn ?? 0.75,
+    edgeBoards: edgeBoards(design),
     blockThicknessIn: dressedSection(design.blocks.stock.section)?.thicknessIn ?? 1.5,
     tieBackIn: design.sheathing.tieBackIn,
   };
@@ -63,7 +64,7 @@ export function drawPlan(layout: EaveLayout, options: PlanOptions = {}): Drawing
       ...oldFraming(view),
       ...blocks(view),
       ...extenders(view),
-      ...fascia(view),
+      ...edge(view),
       ...panelJoints(view, options.panelJointsIn ?? [], options.tieBackIn ?? 0),
       ...rafterStations(view),
       ...tailStations(view),
@@ -74,7 +75,7 @@ export function drawPlan(layout: EaveLayout, options: PlanOptions = {}): Drawing
 }
 
 function viewOf(layout: EaveLayout, options: PlanOptions): { view: PlanView; isWhole: boolean } {
-  const fasciaIn = options.fasciaThicknessIn ?? 1.5;
+  const boards = options.edgeBoards ?? { subFasciaIn: 0, fasciaIn: 0, thicknessIn: 0 };
   const wallReadings = options.wallReadings ?? [];
   const deepest = Math.max(24, ...layout.extenders.map((extender) => backspanLevel(extender)));
   const lowest = Math.min(
@@ -88,7 +89,7 @@ function viewOf(layout: EaveLayout, options: PlanOptions): { view: PlanView; isW
   const box: Box = {
     minX: options.fromIn === undefined || options.fromIn <= 0 ? wholeFrom : options.fromIn,
     maxX: options.toIn === undefined || options.toIn >= layout.wallLengthIn ? wholeTo : options.toIn,
-    minY: lowest - fasciaIn,
+    minY: lowest - boards.thicknessIn,
     maxY: deepest + pastBackIn,
   };
   return {
@@ -97,7 +98,7 @@ function viewOf(layout: EaveLayout, options: PlanOptions): { view: PlanView; isW
       layout,
       box,
       plateIn: options.plateWidthIn ?? 3.5,
-      fasciaIn,
+      edgeBoards: boards,
       blockIn: options.blockThicknessIn ?? 1.5,
       wallReadings,
       inside: (station) => station >= box.minX - 1e-6 && (station < box.maxX || box.maxX === wholeTo),

@@ -62,7 +62,7 @@ export function drawPlateDetail(
     points: extenderShape,
     pen: 'new',
     fill: 'new',
-    ref: `section/${layout.eaveId}/${extender.rafterId}`,
+    ref: `section/${layout.eaveId}/${extender.id}`,
     title: `Extender ${extender.mark}`,
   });
   shapes.push(...seatDimensions(extender, survey), ...heights(extender, topAtWall, box.maxX));

@@ -1,49 +1,85 @@
-import type { FasciaPiece } from '../layout/layout-types.ts';
+import type { BoardEnd, FasciaPiece } from '../layout/layout-types.ts';
 import { clipToBox } from './clip.ts';
-import type { Shape } from './drawing.ts';
-import { band, type PlanView, tailLineAt } from './plan-view.ts';
+import type { Point, Shape } from './drawing.ts';
+import { type PlanView, tailLineAt } from './plan-view.ts';
 
-/** Fascia boards with their marks and joints, along the line of the tails' ends. */
-export function fascia(view: PlanView): readonly Shape[] {
-  const { layout, box, fasciaIn } = view;
-  const outerAt = (stationIn: number) => tailLineAt(layout, stationIn) - fasciaIn;
-  return layout.fascia.flatMap((piece): readonly Shape[] => {
-    const tails = layout.extenders
-      .map(({ centreIn }) => centreIn)
-      .filter((at) => at > piece.fromIn && at < piece.toIn);
-    const points = clipToBox(band([piece.fromIn, ...tails, piece.toIn], outerAt, fasciaIn), box);
-    if (points.length < 3) return [];
+/** Fascia and sub-fascia boards with their marks and joints, along the line of the tails' ends. */
+export function edge(view: PlanView): readonly Shape[] {
+  const { layout, edgeBoards } = view;
+  return [
+    ...run(view, layout.subFascia, 'Sub-fascia', 0, edgeBoards.subFasciaIn),
+    ...run(view, layout.fascia, 'Fascia', edgeBoards.subFasciaIn, edgeBoards.fasciaIn),
+    ...marksAndJoints(view),
+  ];
+}
+
+/** The boards of a run, so far outside the tails' ends and so thick; a mitred end slants across its thickness. */
+function run(
+  { layout, box }: PlanView,
+  pieces: readonly FasciaPiece[],
+  name: string,
+  standsOffIn: number,
+  thicknessIn: number,
+): readonly Shape[] {
+  if (thicknessIn <= 0) return [];
+  return pieces.flatMap((piece): readonly Shape[] => {
+    const back = { fromIn: piece.fromIn + setIn(piece.leftEnd), toIn: piece.toIn - setIn(piece.rightEnd) };
+    const side = ({ fromIn, toIn }: { fromIn: number; toIn: number }, outIn: number): readonly Point[] =>
+      [
+        fromIn,
+        ...layout.extenders.map(({ centreIn }) => centreIn).filter((at) => at > fromIn && at < toIn),
+        toIn,
+      ].map((station): Point => [station, tailLineAt(layout, station) - outIn]);
+    const points = clipToBox(
+      [...side(piece, standsOffIn + thicknessIn), ...side(back, standsOffIn).toReversed()],
+      box,
+    );
+    return points.length < 3
+      ? []
+      : [
+          {
+            kind: 'polygon',
+            points,
+            pen: 'new',
+            fill: 'paper',
+            ref: `piece/${piece.mark}`,
+            title: `${name} ${piece.mark}`,
+          },
+        ];
+  });
+
+  function setIn(end: BoardEnd): number {
+    return end === 'mitre' ? thicknessIn : end === 'inside-mitre' ? -thicknessIn : 0;
+  }
+}
+
+function marksAndJoints(view: PlanView): readonly Shape[] {
+  const { layout, box, edgeBoards } = view;
+  return layout.fascia.flatMap((piece, index): readonly Shape[] => {
+    if (piece.toIn <= box.minX || piece.fromIn >= box.maxX) return [];
     const at = markStation(view, piece);
     const shapes: Shape[] = [
       {
-        kind: 'polygon',
-        points,
-        pen: 'new',
-        fill: 'paper',
-        ref: `piece/${piece.mark}`,
-        title: `Fascia ${piece.mark}`,
-      },
-      {
         kind: 'text',
-        at: [at, outerAt(at) + fasciaIn + 2.2],
+        at: [at, tailLineAt(layout, at) + 2.2],
         text: piece.mark,
         anchor: 'middle',
         sizePt: 6.5,
         bold: true,
       },
     ];
-    if (piece.leftEnd !== 'square' && piece !== layout.fascia[0] && view.inside(piece.fromIn)) {
-      const outer = outerAt(piece.fromIn);
+    if (index > 0 && view.inside(piece.fromIn)) {
+      const inner = tailLineAt(layout, piece.fromIn);
       shapes.push(
         {
           kind: 'line',
-          from: [piece.fromIn, outer - 2],
-          to: [piece.fromIn, outer + fasciaIn + 2],
+          from: [piece.fromIn, inner - edgeBoards.thicknessIn - 2],
+          to: [piece.fromIn, inner + 2],
           pen: 'new',
         },
         {
           kind: 'text',
-          at: [piece.fromIn + 2, outer + fasciaIn + 2.5],
+          at: [piece.fromIn + 2, inner + 2.5],
           text: 'joint',
           anchor: 'start',
           sizePt: 6,
@@ -59,7 +95,7 @@ export function panelJoints(view: PlanView, jointsIn: readonly number[], insideI
   return jointsIn.filter(view.inside).flatMap((stationIn): readonly Shape[] => [
     {
       kind: 'line',
-      from: [stationIn, tailLineAt(view.layout, stationIn) - view.fasciaIn],
+      from: [stationIn, tailLineAt(view.layout, stationIn) - view.edgeBoards.thicknessIn],
       to: [stationIn, insideIn],
       pen: 'cut',
     },

@@ -1,3 +1,4 @@
+import type { EdgeBoards } from '../eave/edge-boards.ts';
 import type { EaveLayout, Extender } from '../layout/layout-types.ts';
 import { wallOutIn } from '../survey/wall-line.ts';
 import type { WallReading } from '../survey/survey-document.ts';
@@ -9,7 +10,7 @@ export type PlanView = {
   readonly layout: EaveLayout;
   readonly box: Box;
   readonly plateIn: number;
-  readonly fasciaIn: number;
+  readonly edgeBoards: EdgeBoards;
   readonly blockIn: number;
   readonly wallReadings: readonly Pick<WallReading, 'stationIn' | 'outIn'>[];
   /** Tells whether a station lies on the drawn stretch of the wall. */

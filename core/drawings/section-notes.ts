@@ -1,9 +1,17 @@
+import type { Extender } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
+import { formatPitch } from '../units/pitch.ts';
 import type { Point, Shape } from './drawing.ts';
+import { methodTags } from './plan-new.ts';
 import { along, type SectionGeometry, type SectionParts } from './section-geometry.ts';
 
 /** Who reads the drawing: the shop builds from it, the client sees what he gets. */
 export type SectionReader = 'shop' | 'client';
+
+/** Whether a piece runs up to the ridge, so that it has no backspan of its own. */
+export function reachesRidge({ method }: Pick<Extender, 'method'>): boolean {
+  return method === 'full-length' || method === 'end-replacement';
+}
 
 /** Names of the members. */
 export function sectionLabels(
@@ -16,12 +24,12 @@ export function sectionLabels(
   const { section } = extender;
   const turn = -section.slopeAngleDeg;
   const depth = section.plumbDepthIn / section.slopeFactor;
-  const backIn = -section.backspanIn;
+  const backIn = reachesRidge(extender) ? -section.overhangAlongIn * 2 : -section.backspanIn;
   const shapes: Shape[] = [
     {
       kind: 'text',
       at: geometry.onSlope(backIn / 2 - 2, -depth / 2 - 0.5),
-      text: `${reader === 'shop' ? extender.mark : 'new tail'}  ${design.extender.section}`,
+      text: `${reader === 'shop' ? `${extender.mark} ${methodTags[extender.method]}`.trim() : 'new tail'}  ${design.extender.section}`,
       anchor: 'middle',
       sizePt: 8.5,
       rotateDeg: turn,
@@ -59,16 +67,29 @@ export function sectionLabels(
       sizePt: 7.5,
     },
   );
+  if (reader === 'shop') shapes.push(...headerLabels(extender, geometry));
   if (survey.windowHeadBelowPlateIn !== null) {
     shapes.push({
       kind: 'text',
-      at: [geometry.overhangIn + geometry.fasciaThicknessIn + 1, -survey.windowHeadBelowPlateIn - 0.6],
+      at: [geometry.overhangIn + geometry.edgeThicknessIn + 1, -survey.windowHeadBelowPlateIn - 0.6],
       text: 'window head',
       anchor: 'start',
       sizePt: 7.5,
     });
   }
   return shapes;
+}
+
+function headerLabels(extender: Extender, geometry: SectionGeometry): readonly Shape[] {
+  return extender.headers.map(
+    (header): Shape => ({
+      kind: 'text',
+      at: geometry.onSlope(-header.alongIn - 1, -extender.section.plumbDepthIn - 3.5),
+      text: `header ${header.mark}`,
+      anchor: 'middle',
+      sizePt: 7,
+    }),
+  );
 }
 
 /** The dimensions that the reader needs. */
@@ -91,14 +112,19 @@ function shopDimensions(
   const { section } = parts.extender;
   const deck = parts.survey.deckThicknessIn;
   const topAtWall = geometry.top(0);
-  const faceX = geometry.overhangIn + geometry.fasciaThicknessIn;
+  const faceX = geometry.overhangIn + geometry.edgeThicknessIn;
   return [
-    dimension(
-      geometry.onSlope(-section.backspanIn, deck),
-      geometry.onSlope(0, deck),
-      20,
-      `backspan ${formatLength(section.backspanIn)}`,
-    ),
+    ...(reachesRidge(parts.extender)
+      ? []
+      : [
+          dimension(
+            geometry.onSlope(-section.backspanIn, deck),
+            geometry.onSlope(0, deck),
+            20,
+            `backspan ${formatLength(section.backspanIn)}`,
+          ),
+        ]),
+    ...kickUpNotes(parts),
     dimension(
       geometry.onSlope(0, deck),
       geometry.onSlope(section.overhangAlongIn, deck),
@@ -118,19 +144,37 @@ function shopDimensions(
   ];
 }
 
+/** Where a kicked-up tail leaves the roof, and how far it stands over the rafter at the wall. */
+function kickUpNotes({ extender }: SectionParts): readonly Shape[] {
+  const { kickUp, pitchRisePer12 } = extender.section;
+  if (kickUp === null) return [];
+  const at: Point = [kickUp.breakOutIn, kickUp.breakAbovePlateIn];
+  const label: Point = [at[0] - 6, at[1] + 7];
+  return [
+    { kind: 'line', from: at, to: label, pen: 'light' },
+    {
+      kind: 'text',
+      at: [label[0], label[1] + 0.6],
+      text: `break ${formatLength(Math.abs(kickUp.breakOutIn))} ${kickUp.breakOutIn > 0 ? 'outside' : 'inside'} the wall, ${formatPitch(kickUp.roofPitchRisePer12)} to ${formatPitch(pitchRisePer12)}`,
+      anchor: 'end',
+      sizePt: 7.5,
+    },
+  ];
+}
+
 function clientDimensions(
-  { extender, layout }: SectionParts,
+  { extender }: SectionParts,
   geometry: SectionGeometry,
   wallBottom: number,
 ): readonly Shape[] {
-  const { soffitBelowPlateIn } = extender.section;
-  const faceX = geometry.overhangIn + geometry.fasciaThicknessIn;
+  const { soffitBelowPlateIn, overhangLevelIn } = extender.section;
+  const faceX = geometry.overhangIn + geometry.edgeThicknessIn;
   const foot = Math.min(wallBottom, geometry.lowestIn);
   const overhang = dimension(
     [geometry.overhangIn, foot],
     [0, foot],
     14,
-    `${formatLength(layout.overhangLevelIn)} level`,
+    `${formatLength(overhangLevelIn)} level`,
   );
   if (soffitBelowPlateIn === null) return [overhang];
   return [

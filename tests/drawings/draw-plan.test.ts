@@ -16,7 +16,10 @@ const [layout] = result.eaves;
 if (layout === undefined) throw new Error('the sample has eaves');
 
 describe('the plan of an eave', () => {
-  const drawing = drawPlan(layout, { plateWidthIn: 3.625, fasciaThicknessIn: 0.75 });
+  const drawing = drawPlan(layout, {
+    plateWidthIn: 3.625,
+    edgeBoards: { subFasciaIn: 0, fasciaIn: 0.75, thicknessIn: 0.75 },
+  });
 
   it('lets every tail stick out by the overhang and reach in by its own backspan, level', () => {
     for (const extender of layout.extenders) {

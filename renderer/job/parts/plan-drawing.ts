@@ -17,11 +17,7 @@ export function designedPlan(
   if (layout === undefined) return null;
   const survey = good.input.survey.eaves.find((eave) => eave.id === eaveId);
   const design = good.input.design.eaves.find((eave) => eave.eaveId === eaveId);
-  return drawPlan(layout, {
-    plateWidthIn: survey?.plateWidthIn ?? 3.5,
-    fasciaThicknessIn: thicknessOf(design?.fascia.stock.section) ?? 1.5,
-    blockThicknessIn: thicknessOf(design?.blocks.stock.section) ?? 1.5,
-  });
+  return survey === undefined || design === undefined ? null : drawPlan(layout, planSizes(survey, design));
 }
 
 /** Nothing is designed yet, so no board runs anywhere. */
@@ -36,10 +32,6 @@ const noRun: FasciaRun = {
   longestIn: null,
 };
 
-function thicknessOf(section: string | undefined): number | undefined {
-  return dressedSection(section ?? '')?.thicknessIn;
-}
-
 /**
  * The plan of the old framing alone, as it was measured.
  * @param index - place of the eave in the survey, from 0. [-]
@@ -51,7 +43,6 @@ export function measuredPlan(eave: EaveSurvey, index: number, measured: Measured
   const options: PlanOptions = {
     plateWidthIn: eave.plateWidthIn,
     wallReadings: eave.wallReadings,
-    fasciaThicknessIn: 0,
   };
   const drawing = drawPlan(
     {
