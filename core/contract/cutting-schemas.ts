@@ -104,6 +104,7 @@ export const cutPlanSchema = z.strictObject({
     })
     .nullable(),
   tiesProven: z.boolean(),
+  centsPerBoard: cents,
   unmetPins: z
     .array(z.strictObject({ pin: pinnedBoard, why: z.enum(['length-gone', 'piece-gone', 'does-not-fit']) }))
     .readonly(),

@@ -1,14 +1,23 @@
+import { Decimal } from 'decimal.js';
 import { adoptPlan } from '../cutting/adopt-plan.ts';
 import { planCuts } from '../cutting/plan-cuts.ts';
 import { problemKey } from '../cutting/problem-key.ts';
-import type { CutItem, CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import type {
+  CutItem,
+  CutPlan,
+  CuttingProblem,
+  StockLength,
+  UnplannedStock,
+} from '../cutting/cut-plan-types.ts';
 import { stockGroup, stockKey } from '../cutting/stock-group.ts';
-import type { Stock } from '../eave/design-document.ts';
+import type { Design, Stock } from '../eave/design-document.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
+import { boardsOnHand } from '../pricing/boards-on-hand.ts';
 import { itemsOfStock, stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
 import { ok } from '../result.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
+import { usd } from '../units/money.ts';
 import { inchesOf, nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts';
 
 /** The boards to buy, stock by stock, and the pieces that no board could be planned for. */
@@ -21,6 +30,9 @@ export type LumberPlan = {
   readonly leftOut: readonly Problem[];
 };
 
+/** What boards are planned with: prices and saw, and what the job wants of its boards. */
+export type LumberQuestion = PriceQuestion & { readonly design: Pick<Design, 'cutting'> };
+
 /** Pieces that share boards. */
 type Shared = { readonly stock: Stock; readonly pieces: readonly Piece[] };
 
@@ -28,12 +40,12 @@ type Shared = { readonly stock: Stock; readonly pieces: readonly Piece[] };
  * Plans the boards of a job. Pieces that can be cut from the same items of the price list share boards, whatever they
  * are used for and however their grade is written; the plan bears the graded name. Where a piece is longer than any
  * board, it alone is left unplanned and the others go on.
- * @param input - day, price list and settings with kerf and end trim [in].
+ * @param input - day, price list, settings with kerf and end trim [in], and the job's own wishes.
  * @param pieces - every piece of the job. [1/16 in]
  * @param solved - plans found before, by `problemKey`.
  */
 export function planLumber(
-  input: PriceQuestion,
+  input: LumberQuestion,
   pieces: readonly Piece[],
   solved?: ReadonlyMap<string, CutPlan>,
 ): LumberPlan {
@@ -57,19 +69,22 @@ export function planLumber(
     const { cutting } = input.settings;
     const endTrimSixteenths = sixteenthsUp(cutting.endTrimIn);
     const usable = longest.lengthSixteenths - 2 * endTrimSixteenths;
-    const tooLong = ofStock.filter((piece) => piece.lengthSixteenths > usable);
+    const onHand = boardsOnHand(input.design.cutting, stock);
+    const held = heldByOnHand(ofStock, onHand, usable, endTrimSixteenths);
+    const tooLong = ofStock.filter((piece) => piece.lengthSixteenths > usable && !held.has(piece));
     for (const ofUse of Map.groupBy(tooLong, ({ use }) => use).values())
       leaveOut(ofUse, tooLongProblem(group, ofUse, usable));
-    const fitting = ofStock.filter((piece) => piece.lengthSixteenths <= usable);
+    const fitting = ofStock.filter((piece) => piece.lengthSixteenths <= usable || held.has(piece));
     if (fitting.length === 0) continue;
     const dressed = dressedSection(stock.section);
     const problem: CuttingProblem = {
       stock,
       items: fitting.map(cutItem),
-      lengths,
+      lengths: [...lengths, ...onHand],
       kerfSixteenths: sixteenthsUp(cutting.kerfIn),
       endTrimSixteenths,
       ...(dressed === undefined ? {} : { depthSixteenths: nearestSixteenth(dressed.depthIn) }),
+      ...preferencesOf(input, fitting),
     };
     const key = problemKey(problem);
     const known = solved?.get(key);
@@ -81,6 +96,46 @@ export function planLumber(
     } else leaveOut(fitting, plan.problem);
   }
   return { cutPlans, cuttingProblems, unplanned, leftOut };
+}
+
+/** What the job wants of the boards of these pieces; pins of other pieces are none of theirs. */
+function preferencesOf(
+  { design: { cutting } }: LumberQuestion,
+  pieces: readonly Piece[],
+): Pick<CuttingProblem, 'preferences'> {
+  const marks = new Set(pieces.map(({ mark }) => mark));
+  const pinned = cutting.pins.filter((pin) => pin.marks.some((mark) => marks.has(mark)));
+  const centsPerBoard = new Decimal(usd(cutting.usdPerBoard)).times(100).toNumber();
+  return pinned.length === 0 && centsPerBoard === 0 ? {} : { preferences: { pinned, centsPerBoard } };
+}
+
+/**
+ * Pieces too long for any board that can be bought, but not for a board on hand: the longest into the longest, one a
+ * board.
+ * @param usable - longest that can be bought, ends trimmed. [1/16 in]
+ */
+function heldByOnHand(
+  pieces: readonly Piece[],
+  onHand: readonly StockLength[],
+  usable: number,
+  endTrim: number,
+): ReadonlySet<Piece> {
+  const rooms = onHand
+    .flatMap(({ lengthSixteenths, available = 0 }) =>
+      Array.from({ length: available }, () => lengthSixteenths - 2 * endTrim),
+    )
+    .sort((a, b) => b - a);
+  const held = new Set<Piece>();
+  const long = pieces
+    .filter(({ lengthSixteenths }) => lengthSixteenths > usable)
+    .toSorted((a, b) => b.lengthSixteenths - a.lengthSixteenths);
+  for (const piece of long) {
+    const [room] = rooms;
+    if (room === undefined || piece.lengthSixteenths > room) continue;
+    rooms.shift();
+    held.add(piece);
+  }
+  return held;
 }
 
 function cutItem({ mark, lengthSixteenths, slantSixteenths }: Piece): CutItem {

@@ -1,7 +1,9 @@
 import { Decimal } from 'decimal.js';
 import type { Board, CutPlan } from '../cutting/cut-plan-types.ts';
 import type { Takeoff, TakeoffLine } from '../takeoff/takeoff-types.ts';
+import type { TracePart } from '../trace/trace.ts';
 import { formatLength } from '../units/format-length.ts';
+import { decimalText, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { boughtDraft, type CostDraft, type Costed, lineTrace } from './cost-draft.ts';
 import type { PriceItem } from './price-list.ts';
@@ -11,7 +13,8 @@ import type { PriceQuestion } from './stock-lengths.ts';
 /**
  * Cost lines of lumber: one for each length bought, boards x price of a board.
  * Boards are shared between uses (blocks come out of extender boards), so a line stands in the phase, and under the
- * wording, of the takeoff line whose pieces take most of its length.
+ * wording, of the takeoff line whose pieces take most of its length. Boards on hand have lines of their own, at what they
+ * are worth to the person, even nothing: the list is then whole. They are not taxed, since nobody sells them.
  */
 export function lumberCosts(input: PriceQuestion, takeoff: Takeoff, cutPlans: readonly CutPlan[]): Costed {
   const lineOfMark = new Map<string, TakeoffLine>();
@@ -22,6 +25,7 @@ export function lumberCosts(input: PriceQuestion, takeoff: Takeoff, cutPlans: re
   const items = new Map(input.priceList.map((item) => [item.id, item]));
   const drafts = cutPlans.flatMap((plan) =>
     boardsByItem(plan).map(([itemId, boards]) => {
+      if (boards[0]?.onHand === true) return onHandDraft(plan, itemId, boards, lineOfMark);
       const item = items.get(itemId);
       if (item === undefined) throw new Error(`cut plan ${plan.group} buys an item that is not on the list`);
       return lumberDraft(input, plan, item, boards, lineOfMark);
@@ -53,15 +57,57 @@ function lumberDraft(
     quantity: boards.length,
     unit: 'each',
     unitCostUsd: new Decimal(first.priceCents).div(100).toFixed(2),
-    parts: [
-      ...served.map(lineTrace),
-      ...boards.map((board) => ({
-        label: `Board ${board.number}`,
-        value: `${board.items.length} ${board.items.length === 1 ? 'piece' : 'pieces'} from ${length}`,
-        ref: `board/${plan.group}/${board.number}`,
-      })),
-    ],
+    parts: madeOfBoards(plan, boards, served),
   });
+}
+
+function onHandDraft(
+  plan: CutPlan,
+  itemId: string,
+  boards: readonly Board[],
+  lineOfMark: ReadonlyMap<string, TakeoffLine>,
+): CostDraft {
+  const served = servedLines(boards, lineOfMark);
+  const [main] = served;
+  const [first] = boards;
+  if (main === undefined || first === undefined)
+    throw new Error(`cut plan ${plan.group} has a board without pieces`);
+  const worthUsd = new Decimal(first.priceCents).div(100);
+  return {
+    line: {
+      id: `lumber-${plan.group.replaceAll(' ', '-')}-${itemId}`,
+      takeoffLineId: main.id,
+      kind: 'material',
+      phase: main.phase,
+      description: `${plan.group}, ${formatLength(inchesOf(first.lengthSixteenths))}, on hand`,
+      clientWording: main.clientWording,
+      quantity: decimalText(boards.length),
+      unit: 'each',
+      unitCostUsd: decimalText(worthUsd.toFixed(2)),
+      costUsd: usd(worthUsd.times(boards.length)),
+      taxable: false,
+      supplier: '',
+      stalePriceOf: null,
+      rateMark: null,
+      madeOf: madeOfBoards(plan, boards, served),
+    },
+    price: null,
+  };
+}
+
+function madeOfBoards(
+  plan: CutPlan,
+  boards: readonly Board[],
+  served: readonly TakeoffLine[],
+): readonly TracePart[] {
+  return [
+    ...served.map(lineTrace),
+    ...boards.map((board) => ({
+      label: `Board ${board.number}`,
+      value: `${board.items.length} ${board.items.length === 1 ? 'piece' : 'pieces'} from ${formatLength(inchesOf(board.lengthSixteenths))}`,
+      ref: `board/${plan.group}/${board.number}`,
+    })),
+  ];
 }
 
 function boardsByItem(plan: CutPlan): readonly (readonly [string, readonly Board[]])[] {

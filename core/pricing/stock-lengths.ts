@@ -2,9 +2,11 @@ import { Decimal } from 'decimal.js';
 import type { StockLength } from '../cutting/cut-plan-types.ts';
 import { stockGroup } from '../cutting/stock-group.ts';
 import type { Stock } from '../eave/design-document.ts';
+import type { JobCutting } from '../eave/job-cutting.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { Problem } from '../problems/problem.ts';
 import { inchesOf, nearestSixteenth, type Sixteenths } from '../units/sixteenths.ts';
+import { plainWords } from './plain-words.ts';
 import type { PriceItem } from './price-list.ts';
 import { priceOn } from './price-on.ts';
 import { pieceUsd } from './unit-conversion.ts';
@@ -18,10 +20,14 @@ export type PricedStock = {
 };
 
 /** What prices are looked up in. */
-export type PriceQuestion = Pick<JobInput, 'asOf' | 'priceList' | 'settings'>;
+export type PriceQuestion = Pick<JobInput, 'asOf' | 'priceList' | 'settings'> & {
+  /** What the job wants of its boards; where left out, nothing. */
+  readonly design?: { readonly cutting: Pick<JobCutting, 'forbiddenLengthsFt' | 'suppliers'> };
+};
 
 /**
- * The priced lengths of a stock. Lengths that the shop excludes and retired items are left out.
+ * The priced lengths of a stock. Retired items are left out, lengths that the shop or the job goes without, and items of
+ * suppliers that the job does not buy from.
  *
  * A stock with a grade is met by items of that grade; a stock without one by items without one, or, where the price
  * list has none, by items of any grade of the section.
@@ -30,12 +36,14 @@ export type PriceQuestion = Pick<JobInput, 'asOf' | 'priceList' | 'settings'>;
  * @returns lengths in whole sixteenths [1/16 in] at whole cents [cent], rounded half up a piece.
  */
 export function stockLengths(input: PriceQuestion, stock: Stock): PricedStock {
-  const excluded = new Set(input.settings.cutting.excludedLengthsFt);
+  const { forbiddenLengthsFt = [], suppliers = [] } = input.design?.cutting ?? {};
+  const excluded = new Set([...input.settings.cutting.excludedLengthsFt, ...forbiddenLengthsFt]);
   const problems: Problem[] = [];
   const cheapest = new Map<Sixteenths, StockLength>();
   const items = itemsOfStock(input.priceList, stock);
   for (const item of items) {
     if (item.lengthFt !== null && excluded.has(item.lengthFt)) continue;
+    if (suppliers.length > 0 && !suppliers.includes(item.supplier)) continue;
     // A plank without a length is bought by the foot, for sheathing.
     if (item.lengthFt === null && item.category === 'plank' && items.length > 1) continue;
     const priced = pricedLength(input, item);
@@ -48,7 +56,7 @@ export function stockLengths(input: PriceQuestion, stock: Stock): PricedStock {
       cheapest.set(priced.value.lengthSixteenths, priced.value);
   }
   const lengths = [...cheapest.values()].sort((a, b) => a.lengthSixteenths - b.lengthSixteenths);
-  if (lengths.length === 0 && problems.length === 0) problems.push(nothingToBuy(items, stock));
+  if (lengths.length === 0 && problems.length === 0) problems.push(nothingToBuy(input, items, stock));
   return { lengths, problems };
 }
 
@@ -66,16 +74,37 @@ export function longestUsableIn(input: PriceQuestion, stock: Stock): number | nu
 }
 
 /** Why a stock has no length, where no item of it is at fault. */
-function nothingToBuy(items: readonly PriceItem[], stock: Stock): Problem {
-  return items.some(({ lengthFt }) => lengthFt !== null)
+function nothingToBuy(input: PriceQuestion, items: readonly PriceItem[], stock: Stock): Problem {
+  const what = stockGroup(stock);
+  const cutting = input.design?.cutting;
+  const long = items.filter(({ lengthFt }) => lengthFt !== null);
+  if (long.length === 0) return { code: 'no-price', item: what };
+  if (cutting !== undefined && cutting.suppliers.length > 0) {
+    const names = cutting.suppliers.map((name) => (name === '' ? 'items without a supplier' : name));
+    return {
+      code: 'entry-invalid',
+      what,
+      detail: `no length of it is sold by ${names.join(' or ')} on the price list. Buy this job's lumber from others too, on Cut plan.`,
+      field: 'design.cutting.suppliers',
+    };
+  }
+  const shop = new Set(input.settings.cutting.excludedLengthsFt);
+  return cutting?.forbiddenLengthsFt.some((feet) => long.some((item) => item.lengthFt === feet)) === true &&
+    long.some(({ lengthFt }) => lengthFt !== null && !shop.has(lengthFt))
     ? {
         code: 'entry-invalid',
-        what: stockGroup(stock),
+        what,
+        detail:
+          'every length of it on the price list is among the lengths that this job goes without. Allow one on Cut plan, or add another to the price list.',
+        field: 'design.cutting.forbiddenLengthsFt',
+      }
+    : {
+        code: 'entry-invalid',
+        what,
         detail:
           'every length of it on the price list is among the lengths that the shop does not buy. Allow one in Settings, or add another to the price list.',
         field: 'settings.cutting.excludedLengthsFt',
-      }
-    : { code: 'no-price', item: stockGroup(stock) };
+      };
 }
 
 /**
@@ -88,10 +117,10 @@ export function itemsOfStock(priceList: readonly PriceItem[], stock: Stock): rea
     (item) =>
       (item.category === 'lumber' || item.category === 'plank') &&
       !item.retired &&
-      plain(item.section) === plain(stock.section),
+      plainWords(item.section) === plainWords(stock.section),
   );
-  const ofGrade = ofSection.filter((item) => plain(item.grade) === plain(stock.grade));
-  return ofGrade.length === 0 && plain(stock.grade) === '' ? ofSection : ofGrade;
+  const ofGrade = ofSection.filter((item) => plainWords(item.grade) === plainWords(stock.grade));
+  return ofGrade.length === 0 && plainWords(stock.grade) === '' ? ofSection : ofGrade;
 }
 
 function pricedLength(
@@ -120,8 +149,4 @@ function pricedLength(
       priceCents: new Decimal(piece.value).times(100).toNumber(),
     },
   };
-}
-
-function plain(text: string): string {
-  return text.trim().toLowerCase().replace(/\s+/g, ' ');
 }

@@ -1,3 +1,4 @@
+import { stockGroup } from '../cutting/stock-group.ts';
 import type { JobInput } from '../job/job-file.ts';
 import { priceOn } from '../pricing/price-on.ts';
 import { formatRate, perUnit } from '../pricing/cost-draft.ts';
@@ -66,7 +67,7 @@ export function explainSurveyEntry(field: string, input: JobInput): Explanation 
     : entered(`survey/${field}`, field, value, 'the house', 'Entered in the survey.');
 }
 
-/** A design entry of an eave, or an entered cost. `design/EAVE/FIELD`, `design/extraCosts/ID` */
+/** A design entry of an eave, an entered cost or a board on hand. `design/EAVE/FIELD`, `design/extraCosts/ID`, `design/onHand/ID` */
 export function explainDesignEntry(rest: string, input: JobInput): Explanation | undefined {
   const extra = input.design.extraCosts.find(({ id }) => rest === `extraCosts/${id}`);
   if (extra !== undefined)
@@ -75,6 +76,15 @@ export function explainDesignEntry(rest: string, input: JobInput): Explanation |
       title: extra.description,
       value: `${extra.quantity} ${extra.unit} at ${formatRate(extra.unitCostUsd)}`,
       how: `Entered by hand in the design, as ${extra.kind}.`,
+      parts: [],
+    };
+  const board = input.design.cutting.onHand.find(({ id }) => rest === `onHand/${id}`);
+  if (board !== undefined)
+    return {
+      ref: `design/${rest}`,
+      title: `${stockGroup(board)} on hand, ${formatLength(board.lengthIn)}`,
+      value: `${board.count} at ${formatRate(board.valueUsd)}`,
+      how: 'Entered by hand on Cut plan: what he has, and what one is worth to him.',
       parts: [],
     };
   const found = ownerOf(rest, input.design.eaves, ({ eaveId }) => eaveId);

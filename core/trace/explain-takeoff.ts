@@ -1,6 +1,7 @@
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
+import { onHandIdOf } from '../pricing/boards-on-hand.ts';
 import { stockGroup } from '../cutting/stock-group.ts';
 import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
@@ -57,7 +58,13 @@ export function explainBoard(rest: string, input: JobInput, result: JobResult): 
         value: formatLength(inchesOf(lengthSixteenths)),
         ref: `piece/${mark}`,
       })),
-      { label: 'Price of the board', value: price, ref: `price/${board.itemId}` },
+      board.onHand
+        ? {
+            label: 'Worth of the board on hand',
+            value: price,
+            ref: `design/onHand/${onHandIdOf(board.itemId)}`,
+          }
+        : { label: 'Price of the board', value: price, ref: `price/${board.itemId}` },
       { label: 'Kerf of the saw', value: formatLength(cutting.kerfIn), ref: 'setting/cutting.kerfIn' },
       {
         label: 'Trimmed off each end',

@@ -6,7 +6,7 @@
  * `board/GROUP/N` a bought board · `section/EAVE/RAFTER` · `station/EAVE/RAFTER` · `bay/EAVE/RAFTER` ·
  * `check/CHECK/EAVE` an advisory check · `reading/EAVE/RAFTER` · `eave/EAVE/FIELD` a survey entry of an eave · `rafter/EAVE/RAFTER/FIELD` one of a rafter ·
  * `survey/FIELD` one of the whole house · `design/EAVE/FIELD` · `design/extraCosts/ID` an entered
- * cost · `setting/PATH` · `price/ITEM` · `labour/TASK` a production rate. FIELD and PATH are dotted.
+ * cost · `design/onHand/ID` a board he has · `setting/PATH` · `price/ITEM` · `labour/TASK` a production rate. FIELD and PATH are dotted.
  */
 export type TracePart = {
   readonly label: string;

@@ -28,6 +28,8 @@ export function placeOfRef(ref: string, documents: Documents): Place | undefined
     case 'design': {
       const extra = design.extraCosts.findIndex((one) => rest === `extraCosts/${one.id}`);
       if (extra >= 0) return entry('design.extraCosts', extra, 'unitCostUsd');
+      const onHand = design.cutting.onHand.findIndex((one) => rest === `onHand/${one.id}`);
+      if (onHand >= 0) return entry('design.cutting.onHand', onHand, 'valueUsd');
       const found = ownerOf(rest, design.eaves, (eave) => eave.eaveId);
       return found && entry('design.eaves', design.eaves.indexOf(found.owner), found.rest);
     }
