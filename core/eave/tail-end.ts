@@ -1,6 +1,6 @@
 import type { SectionInput } from './section-types.ts';
 
-/** A level cut shorter than this is none: binary dust. [in] */
+/** A face as good as whole: binary dust. [in] */
 const dustIn = 1e-9;
 
 /** The cut face of a tail and its lowest corner. [in] */
@@ -38,6 +38,7 @@ export function tailEndOf(
   const setbackIn = faceIn * inEach;
   const bottomAbovePlateIn = topIn - faceIn * downEach;
   const lowestOutIn = input.overhangLevelIn - setbackIn;
-  const cutIn = m > 0 ? lowestOutIn - (undersideAtWallIn - bottomAbovePlateIn) / m : 0;
-  return { faceIn, setbackIn, bottomAbovePlateIn, levelCutIn: cutIn > dustIn ? cutIn : 0 };
+  const cut = m > 0 && faceIn < wholeIn - dustIn;
+  const levelCutIn = cut ? lowestOutIn - (undersideAtWallIn - bottomAbovePlateIn) / m : 0;
+  return { faceIn, setbackIn, bottomAbovePlateIn, levelCutIn };
 }

@@ -1,5 +1,5 @@
 import type { EaveDesign } from '../eave/design-document.ts';
-import { formatLength } from '../units/format-length.ts';
+import { formatInches, formatLength } from '../units/format-length.ts';
 import type { EaveLayout, Extender, Finding, LineInPlan } from './layout-types.ts';
 
 /** Less than this rounds to nothing on a tape, and is not told. [in] */
@@ -22,10 +22,10 @@ export function findInPlan(
     ...findBow(laid),
     ...(least === null
       ? []
-      : findBeyond(laid, `less than the ${formatLength(least)} asked for`, (own) => least - own)),
+      : findBeyond(laid, `less than the ${formatInches(least)} asked for`, (own) => least - own)),
     ...(most === null
       ? []
-      : findBeyond(laid, `more than the ${formatLength(most)} allowed`, (own) => own - most)),
+      : findBeyond(laid, `more than the ${formatInches(most)} allowed`, (own) => own - most)),
   ];
 }
 
@@ -37,12 +37,12 @@ function findBow({ eaveId, lineInPlan: { kind, bowed, least, most } }: Laid): re
       ? 'The wall is not straight, and the fascia follows its bow: it will not look straight from the end.'
       : varies < untoldIn
         ? undefined
-        : `The wall is not straight: with the fascia straight the tails stick out ${overhangAtWords(least)} to ${overhangAtWords(most)}. The soffit is ${formatLength(varies)} wider there: scribe it to the wall.`;
+        : `The wall is not straight: with the fascia straight the tails stick out ${overhangAtWords(least)} to ${overhangAtWords(most)}. The soffit is ${formatInches(varies)} wider there: scribe it to the wall.`;
   return text === undefined ? [] : [{ eaveId, stationIn: null, topic: 'wall-bow', text, structural: false }];
 }
 
 function overhangAtWords({ overhangIn, stationIn }: NonNullable<LineInPlan['least']>): string {
-  return `${formatLength(overhangIn)} (at ${formatLength(stationIn)})`;
+  return `${formatInches(overhangIn)} (at ${formatLength(stationIn)})`;
 }
 
 /** One finding for each stretch of neighbouring tails that are beyond the limit, at the worst of them. */
@@ -69,7 +69,7 @@ function findBeyond(
       first === last
         ? `At ${formatLength(first.centreIn)} the tail sticks`
         : `From ${formatLength(first.centreIn)} to ${formatLength(last.centreIn)} the tails stick`;
-    const figure = formatLength(worst.overhangLevelIn);
+    const figure = formatInches(worst.overhangLevelIn);
     const out =
       first === last ? `out ${figure}` : `out ${figure} at the worst, at ${formatLength(worst.centreIn)}`;
     return [

@@ -6,6 +6,8 @@ import type { TailPlace } from './tail-place.ts';
 
 /** Less than this is no trouble on a tape. [in] */
 const untoldIn = 1 / 32;
+/** Binary dust that does not make a tail too low. [in] */
+const dustIn = 1e-9;
 /** Least of a tail's face that still takes a fascia's nails. [in] Common practice, no source. */
 const leastFaceIn = 3.5;
 /** Less overhang than this is hardly one. [in] Common practice, no source. */
@@ -26,8 +28,8 @@ export type SetEave = {
  * of its underside cut level, less overhang, a sloped soffit, a kick-up; with no level soffit shallower stock and the
  * kick-up. Every number is found by solving the eave again, so each way clears every tail of it: faces to a sixteenth,
  * overhangs to an eighth, pitches to a quarter in twelve, all on the clear side. Order: common practice, no source.
- * Worked: 7/12, HAP 4, 2x6, 18 in. out, head 10 in. below the plate -> 2.868 in. too low; 3-1/2 of its 6.367 face may stay;
- * or 13 in. of overhang.
+ * Worked: 7/12, HAP 4, 2x6 18 in. out, no soffit thickness, head 10 in. below the plate -> 10.5 + 6.367 - 4 = 12.867, so
+ * 2.867 in. too low; 4 + 10 - 10.5 = 3-1/2 in. of the face may stay; or 18 - 2.867 / 0.5833 = 13.08, 13 in. of overhang.
  * @param eave - places, frame and what was solved. [in]
  * @returns null where no head was measured, or no tail stands.
  */
@@ -64,27 +66,29 @@ function waysOut(eave: SetEave, lowest: SetTail): readonly WayOut[] {
 
 function levelCut(eave: SetEave, lowest: SetTail): WayOut | undefined {
   const most = Math.floor(lowest.section.tailFaceIn * 16);
-  const clears = (sixteenths: number): boolean => roomWith(eave, { tailFaceIn: sixteenths / 16 }) >= 0;
+  const clears = (sixteenths: number): boolean => roomWith(eave, { tailFaceIn: sixteenths / 16 }) >= -dustIn;
   const face = largest(Math.ceil(leastFaceIn * 16), most, clears);
   return face === undefined ? undefined : { kind: 'level-cut', faceIn: face / 16 };
 }
 
 function lessOverhang(eave: SetEave): WayOut | undefined {
   const most = Math.floor(eave.frame.overhangLevelIn * 8);
-  const clears = (eighths: number): boolean => roomWith(eave, {}, { overhangLevelIn: eighths / 8 }) >= 0;
+  const clears = (eighths: number): boolean =>
+    roomWith(eave, {}, { overhangLevelIn: eighths / 8 }) >= -dustIn;
   const overhang = largest(leastOverhangIn * 8, most, clears);
   return overhang === undefined ? undefined : { kind: 'less-overhang', overhangIn: overhang / 8 };
 }
 
 function slopedSoffit(eave: SetEave): WayOut | undefined {
   const roomIn = roomWith(eave, { soffit: { ...eave.frame.design.soffit, kind: 'sloped' } });
-  return roomIn >= 0 ? { kind: 'sloped-soffit', roomIn } : undefined;
+  return roomIn >= -dustIn ? { kind: 'sloped-soffit', roomIn } : undefined;
 }
 
 function kickUp(eave: SetEave): WayOut | undefined {
   const { kickUpPitchRisePer12: now } = eave.frame.design;
   const steepest = Math.min(now ?? Infinity, ...eave.rafters.map(({ pitchRisePer12 }) => pitchRisePer12));
-  const clears = (quarters: number): boolean => roomWith(eave, { kickUpPitchRisePer12: quarters / 4 }) >= 0;
+  const clears = (quarters: number): boolean =>
+    roomWith(eave, { kickUpPitchRisePer12: quarters / 4 }) >= -dustIn;
   const pitch = largest(flattestRisePer12 * 4, Math.ceil(steepest * 4) - 1, clears);
   return pitch === undefined ? undefined : { kind: 'kick-up', pitchRisePer12: pitch / 4 };
 }
@@ -96,7 +100,7 @@ function shallowerStock(eave: SetEave): WayOut | undefined {
       one.nominalThicknessIn === stock.nominalThicknessIn &&
       one.depthIn < stock.depthIn &&
       one.depthIn >= leastFaceIn &&
-      roomWith(eave, {}, { stock: one }) >= 0,
+      roomWith(eave, {}, { stock: one }) >= -dustIn,
   );
   return fitting === undefined ? undefined : { kind: 'shallower-stock', section: fitting.section };
 }

@@ -8,7 +8,10 @@ export const plainInput: SectionInput = {
   overhangLevelIn: 16,
   depthIn: 5.5,
   tailCut: 'plumb',
+  keptFaceIn: null,
+  backEnd: 'square',
   backspanRatio: 2,
+  spanLevelIn: null,
   clearBackspanIn: null,
   trimAllowanceIn: 1,
   fasciaDepthIn: 7.25,
@@ -16,4 +19,5 @@ export const plainInput: SectionInput = {
   soffit: 'level',
   soffitThicknessIn: 0.375,
   windowHeadBelowPlateIn: 12,
+  kickedFrom: null,
 };

@@ -31,7 +31,48 @@ function construct(input: SectionInput) {
   const plumbAtTail: Line = { through: { x: input.overhangLevelIn, y: 0 }, along: { x: 0, y: 1 } };
   const tailTop = meet(top, plumbAtTail);
   const tailCut = input.tailCut === 'plumb' ? plumbAtTail : { through: tailTop, along: turned(along) };
-  return { along, top, bottom, tailTop, tailBottom: meet(bottom, tailCut), heel: meet(bottom, wallFace) };
+  const heel = meet(bottom, wallFace);
+  const uncutBottom = meet(bottom, tailCut);
+  const { tailBottom, levelEnd } = levelCut(input.keptFaceIn, {
+    tailTop,
+    tailCut,
+    uncutBottom,
+    bottom,
+    heel,
+  });
+  return { along, top, bottom, tailTop, uncutBottom, tailBottom, levelEnd, heel };
+}
+
+/** Where a level saw kerf under the tail begins and ends: both at the uncut corner where the whole face is kept. */
+function levelCut(
+  keptIn: number | null,
+  {
+    tailTop,
+    tailCut,
+    uncutBottom,
+    bottom,
+    heel,
+  }: Readonly<Record<'tailTop' | 'uncutBottom' | 'heel', Point>> &
+    Readonly<Record<'tailCut' | 'bottom', Line>>,
+) {
+  const wholeIn = between(tailTop, uncutBottom);
+  if (keptIn === null || keptIn >= wholeIn) return { tailBottom: uncutBottom, levelEnd: uncutBottom };
+  const share = keptIn / wholeIn;
+  const kept = {
+    x: tailTop.x + share * (uncutBottom.x - tailTop.x),
+    y: tailTop.y + share * (uncutBottom.y - tailTop.y),
+  };
+  const levelThrough = (through: Point): Line => ({ through, along: { x: 1, y: 0 } });
+  const levelEnd = meet(levelThrough(kept), bottom);
+  return levelEnd.x >= 0
+    ? { tailBottom: kept, levelEnd }
+    : { tailBottom: meet(levelThrough(heel), tailCut), levelEnd: heel };
+}
+
+/** The back end's cut through its top corner. */
+function backCutOf(input: SectionInput, backTop: Point): Line {
+  const { along } = construct(input);
+  return { through: backTop, along: input.backEnd === 'parallel' ? { x: 0, y: 1 } : turned(along) };
 }
 
 function cornersOf({ outline }: RafterSection): readonly Point[] {
@@ -46,7 +87,10 @@ const anyInput: fc.Arbitrary<SectionInput & { readonly windowHeadBelowPlateIn: n
   overhangLevelIn: fc.double({ min: 11, max: 60, noNaN: true }),
   depthIn: fc.constantFrom(3.5, 5.5, 5.625, 7.25, 9.25),
   tailCut: fc.constantFrom('plumb' as const, 'square' as const),
+  keptFaceIn: fc.option(fc.double({ min: 1.5, max: 12, noNaN: true })),
+  backEnd: fc.constantFrom('parallel' as const, 'square' as const),
   backspanRatio: fc.double({ min: 1, max: 4, noNaN: true }),
+  spanLevelIn: fc.option(fc.double({ min: 40, max: 240, noNaN: true }), { freq: 8 }),
   clearBackspanIn: fc.option(fc.double({ min: 12, max: 300, noNaN: true })),
   trimAllowanceIn: fc.constantFrom(0, 1, 2),
   fasciaDepthIn: fc.constantFrom(5.5, 7.25, 9.25),
@@ -54,6 +98,7 @@ const anyInput: fc.Arbitrary<SectionInput & { readonly windowHeadBelowPlateIn: n
   soffit: fc.constantFrom('level' as const, 'sloped' as const, 'open' as const),
   soffitThicknessIn: fc.constantFrom(0, 0.375, 0.75),
   windowHeadBelowPlateIn: fc.double({ min: 0, max: 40, noNaN: true }),
+  kickedFrom: fc.constant(null),
 });
 
 describe('the section agrees with an independent construction by coordinates', () => {
@@ -81,7 +126,7 @@ describe('the section agrees with an independent construction by coordinates', (
         const { bearing, throatIn, backspanIn } = solveSection(input);
         const { top, bottom, heel, along } = construct(input);
         const backTop = { x: -backspanIn * along.x, y: input.heightAbovePlateIn - backspanIn * along.y };
-        const backCut = { through: backTop, along: turned(along) };
+        const backCut = backCutOf(input, backTop);
         // The level cut ends at the bottom edge, or at the back end where it gets so far.
         const seatEnd = { x: Math.max(meet(bottom, plateTop).x, meet(backCut, plateTop).x) };
         const corner = { x: 0, y: 0 };
@@ -108,12 +153,12 @@ describe('the section agrees with an independent construction by coordinates', (
     );
   });
 
-  it('in length: the blank is as long as the outline measured along the slope, and the trimming allowance', () => {
+  it('in length: the blank is as long as the outline before a level cut, along the slope, and the trimming allowance', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const section = solveSection(input);
-        const { along } = construct(input);
-        const reaches = cornersOf(section).map(({ x, y }) => x * along.x + y * along.y);
+        const { along, uncutBottom } = construct(input);
+        const reaches = [...cornersOf(section), uncutBottom].map(({ x, y }) => x * along.x + y * along.y);
         expect(section.finishedLengthIn).toBeCloseTo(Math.max(...reaches) - Math.min(...reaches), 6);
         expect(section.blankLengthIn).toBeCloseTo(section.finishedLengthIn + input.trimAllowanceIn, 9);
       }),
@@ -146,7 +191,7 @@ describe('the section agrees with an independent construction by coordinates', (
     fc.assert(
       fc.property(anyInput, (input) => {
         const section = solveSection(input);
-        const { along, top, bottom, tailTop, tailBottom } = construct(input);
+        const { top, bottom, tailTop, tailBottom, levelEnd } = construct(input);
         const corners = cornersOf(section);
         const [backTop = tailTop] = corners;
         expect(squareDistance(backTop, top)).toBeCloseTo(0, 8);
@@ -156,8 +201,8 @@ describe('the section agrees with an independent construction by coordinates', (
           x: expect.closeTo(tailBottom.x, 8),
           y: expect.closeTo(tailBottom.y, 8),
         });
-        const backBottom = meet(bottom, { through: backTop, along: turned(along) });
-        const board = [backTop, backBottom, tailBottom, tailTop];
+        const backBottom = meet(bottom, backCutOf(input, backTop));
+        const board = [backTop, backBottom, levelEnd, tailBottom, tailTop];
         const notch = section.bearing.kind === 'notched' ? areaOf(insideBelowPlate(board)) : 0;
         expect(-areaOf(corners)).toBeCloseTo(areaOf(board) - notch, 5);
         expect(areaOf(corners)).toBeLessThan(0);
@@ -168,13 +213,14 @@ describe('the section agrees with an independent construction by coordinates', (
   it('in the soffit: width from the wall to the lowest corner, level or along the slope, and how low it hangs', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
-        const { bottom, tailBottom, heel } = construct(input);
+        const { bottom, tailBottom, levelEnd, heel } = construct(input);
         const section = solveSection(input);
         const level = solveSection({ ...input, soffit: 'level' });
         const sloped = solveSection({ ...input, soffit: 'sloped' });
         expect(level.soffitWidthIn).toBeCloseTo(tailBottom.x, 8);
         expect(level.soffitBelowPlateIn).toBeCloseTo(input.soffitThicknessIn - tailBottom.y, 8);
-        expect(sloped.soffitWidthIn).toBeCloseTo(between(heel, tailBottom), 8);
+        expect(sloped.soffitWidthIn).toBeCloseTo(between(heel, levelEnd) + between(levelEnd, tailBottom), 8);
+        expect(section.levelCutIn).toBeCloseTo(between(levelEnd, tailBottom), 8);
         expect(sloped.soffitBelowPlateIn).toBeNull();
         const { along } = bottom;
         const underside: Line = {
@@ -259,7 +305,8 @@ describe('at the limits', () => {
       for (const heightAbovePlateIn of [0, 5, 5.5, 8]) {
         for (const tailCut of ['plumb', 'square'] as const) {
           const section = solveSection({ ...plainInput, pitchRisePer12, heightAbovePlateIn, tailCut });
-          expect(JSON.stringify(section)).not.toMatch(/null/);
+          // A figure that is no number is written as null; the kick-up is one truly.
+          expect(JSON.stringify({ ...section, kickUp: 0 })).not.toMatch(/null/);
           expect(section.blankLengthIn).toBeCloseTo(49, 0);
         }
       }

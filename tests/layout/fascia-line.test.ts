@@ -55,7 +55,10 @@ describe('as found', () => {
             overhangLevelIn: 16,
             depthIn: 5.5,
             tailCut: 'plumb',
+            keptFaceIn: null,
+            backEnd: 'parallel',
             backspanRatio: 2,
+            spanLevelIn: null,
             clearBackspanIn: rafter.clearBackspanIn,
             trimAllowanceIn: 1,
             fasciaDepthIn: 7.25,
@@ -63,6 +66,7 @@ describe('as found', () => {
             soffit: 'level',
             soffitThicknessIn: 0.375,
             windowHeadBelowPlateIn: null,
+            kickedFrom: null,
           });
           expect(liftAtTailIn).toBe(0);
           expect(pitchRisePer12).toBeCloseTo(rafter.pitchRisePer12, 9);
