@@ -3,6 +3,8 @@ const singular: Readonly<Record<string, string>> = {
   eaves: 'eave',
   rafters: 'rafter',
   obstructions: 'obstruction',
+  wallReadings: 'wall reading',
+  plateReadings: 'plate reading',
   pins: 'pin',
   openBays: 'open bay',
   extraCosts: 'extra cost',
