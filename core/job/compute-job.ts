@@ -33,7 +33,7 @@ export function computeJob(
   const laidUp = layOutRakes(input, eaves);
   if (!laidUp.ok) return laidUp;
   const rakes = laidUp.value;
-  const takeoff = takeOff(input, eaves);
+  const takeoff = takeOff(input, eaves, rakes);
   const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(input, takeoff.pieces, solved);
   const notes = [...looseEnds(input), ...strangeSections(input.priceList)];
   const estimate = makeEstimate(input, takeoff, cutPlans, unplanned, leftOut, notes);

@@ -3,7 +3,8 @@ import { decimalText } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { stockGroup, stockKey } from '../cutting/stock-group.ts';
 import { hundredths } from './quantities.ts';
-import { counted, idPart, whereText, type EaveToTakeOff } from './takeoff-context.ts';
+import { counted, eaveLabel, idPart, rakeLabel, whereLabels, type EaveToTakeOff } from './takeoff-context.ts';
+import type { RakeLayout } from '../rake/rake-types.ts';
 import type { Phase } from '../eave/design-document.ts';
 import type { Piece, TakeoffLine } from './takeoff-types.ts';
 
@@ -35,6 +36,34 @@ const uses: readonly {
     phase: 'Fascia and trim',
     clientWording: 'Fascia boards along the new eave edge',
   },
+  {
+    use: 'lookout',
+    id: 'lookouts',
+    name: 'Lookouts',
+    phase: 'Framing',
+    clientWording: 'Lumber for the framing that carries the overhang at the gable',
+  },
+  {
+    use: 'ladder',
+    id: 'ladder',
+    name: 'Ladder rails and rungs',
+    phase: 'Framing',
+    clientWording: 'Lumber for the framing that carries the overhang at the gable',
+  },
+  {
+    use: 'barge',
+    id: 'barge',
+    name: 'Barge rafters',
+    phase: 'Framing',
+    clientWording: 'Lumber for the outer rafters at the gable',
+  },
+  {
+    use: 'rake-fascia',
+    id: 'rake-fascia',
+    name: 'Rake fascia',
+    phase: 'Fascia and trim',
+    clientWording: 'Fascia boards along the gable edge',
+  },
 ];
 
 /**
@@ -42,11 +71,13 @@ const uses: readonly {
  * net of waste, rounded to hundredths half up. Boards to buy come later, from the cut plan.
  * @param pieces - every piece of the job. [1/16 in]
  * @param eaves - the eaves they belong to, in order.
+ * @param rakes - the rakes they belong to, in order.
  * @returns lines such as `extenders-2x6-No.2`, 29 pieces.
  */
 export function lumberLines(
   pieces: readonly Piece[],
   eaves: readonly EaveToTakeOff[],
+  rakes: readonly RakeLayout[] = [],
 ): readonly TakeoffLine[] {
   return uses.flatMap(({ use, id, name, phase, clientWording }) => {
     const ofUse = pieces.filter((piece) => piece.use === use);
@@ -56,7 +87,7 @@ export function lumberLines(
       if (stock === undefined) return [];
       const stockText = stockGroup(stock);
       const feet = runningFeet(ofStock);
-      const byFeet = use === 'fascia';
+      const byFeet = use === 'fascia' || use === 'rake-fascia';
       const line: TakeoffLine = {
         id: `${id}-${idPart(stockText)}`,
         kind: 'lumber',
@@ -68,12 +99,22 @@ export function lumberLines(
         quantity: decimalText(byFeet ? feet : ofStock.length),
         unit: byFeet ? 'LF' : 'pieces',
         taxable: true,
-        where: whereText(
-          eaves.flatMap(({ layout }) => {
-            const here = ofStock.filter((piece) => piece.eaveId === layout.eaveId);
-            if (here.length === 0) return [];
-            return [{ layout, amount: byFeet ? `${runningFeet(here)} LF` : String(here.length) }];
-          }),
+        where: whereLabels(
+          [
+            ...eaves.map(({ layout }) => ({
+              label: eaveLabel(layout),
+              here: ofStock.filter(({ eaveId, rakeId }) => eaveId === layout.eaveId && rakeId === undefined),
+            })),
+            ...rakes.map((rake) => ({
+              label: rakeLabel(rake),
+              here: ofStock.filter(({ rakeId }) => rakeId === rake.rakeId),
+            })),
+          ]
+            .filter(({ here }) => here.length > 0)
+            .map(({ label, here }) => ({
+              label,
+              amount: byFeet ? `${runningFeet(here)} LF` : String(here.length),
+            })),
         ),
         madeOf: ofStock.map((piece) => ({
           label: `${piece.mark}: ${piece.cuts}`,

@@ -3,6 +3,7 @@ import { phases } from '../eave/design-document.ts';
 import { decimalText } from '../units/money.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
+import type { RakeLayout } from '../rake/rake-types.ts';
 import type { Problem } from '../problems/problem.ts';
 import { coverEave } from './cover.ts';
 import { coverLines } from './cover-lines.ts';
@@ -12,6 +13,7 @@ import { labourLines } from './labour-lines.ts';
 import { lumberLines } from './lumber-lines.ts';
 import { nailLines } from './nail-lines.ts';
 import { eavePieces } from './pieces.ts';
+import { rakePieces } from './rake-pieces.ts';
 import { sumDecimals } from './quantities.ts';
 import { eaveLabel, eavesToTakeOff } from './takeoff-context.ts';
 import type { Takeoff } from './takeoff-types.ts';
@@ -24,17 +26,22 @@ import { uncutPieces } from './uncut-pieces.ts';
  * Lengths in whole sixteenths, feet and hours in hundredths half up, things to buy rounded up; each line says how.
  * @param input - survey, design, settings and price list. [in, %, h]
  * @param eaves - the laid-out eaves. [in]
+ * @param rakes - the laid-out rakes. [in]
  * @returns the takeoff; 29 extenders at 0.45 h -> a line `labour-install-extenders` of 13.05 h.
  */
-export function takeOff(input: JobInput, eaves: readonly EaveLayout[]): Takeoff {
+export function takeOff(
+  input: JobInput,
+  eaves: readonly EaveLayout[],
+  rakes: readonly RakeLayout[] = [],
+): Takeoff {
   const counted = eavesToTakeOff(input, eaves);
   const covered = counted.map((eave) => coverEave(eave, input));
-  const pieces = counted.flatMap((eave) => eavePieces(eave));
+  const pieces = [...counted.flatMap((eave) => eavePieces(eave)), ...rakes.flatMap(rakePieces)];
   const nails = nailLines(covered, input);
   const cover = coverLines(covered, input);
   const labour = labourLines(covered, input);
   const lines = [
-    ...lumberLines(pieces, counted),
+    ...lumberLines(pieces, counted, rakes),
     ...nails.lines,
     ...cover.lines,
     ...edgeLines(counted, input),

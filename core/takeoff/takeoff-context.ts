@@ -1,6 +1,7 @@
 import type { Phase, EaveDesign } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
+import type { RakeLayout } from '../rake/rake-types.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 
 /** An eave with everything that its takeoff needs: what was measured, what was designed, and where things go. */
@@ -35,7 +36,17 @@ export function eaveLabel(layout: EaveLayout): string {
 export function whereText(
   perEave: readonly { readonly layout: EaveLayout; readonly amount: string }[],
 ): string {
-  return perEave.map(({ layout, amount }) => `${eaveLabel(layout)}: ${amount}`).join(', ');
+  return whereLabels(perEave.map(({ layout, amount }) => ({ label: eaveLabel(layout), amount })));
+}
+
+/** The same of eaves and rakes by their labels: `Eave A: 17, Rake R1: 9`. */
+export function whereLabels(places: readonly { readonly label: string; readonly amount: string }[]): string {
+  return places.map(({ label, amount }) => `${label}: ${amount}`).join(', ');
+}
+
+/** How a rake is named where quantities are split: `Rake R1`. */
+export function rakeLabel(rake: Pick<RakeLayout, 'mark'>): string {
+  return `Rake ${rake.mark}`;
 }
 
 /** Turns words into a part of a line's id: `2x6 No.2` -> `2x6-No.2`. */

@@ -1,4 +1,4 @@
-import type { Phase, Stock } from '../eave/design-document.ts';
+import type { Method, Phase, Stock } from '../eave/design-document.ts';
 import type { RateMark } from '../pricing/shop-settings.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';
@@ -16,6 +16,7 @@ export type PieceUse =
   | 'packer'
   | 'sub-fascia'
   | 'ledger'
+  | 'soffit-nailer'
   | 'lookout'
   | 'ladder'
   | 'barge'
@@ -28,7 +29,11 @@ export type Piece = {
   readonly use: PieceUse;
   readonly stock: Stock;
   readonly lengthSixteenths: Sixteenths;
+  /** Between the short points, where an end slants through the board's thickness. */
+  readonly shortSixteenths?: Sixteenths;
   readonly eaveId: string;
+  /** Present for a piece of a rake on that eave; then the station counts up the slope from the tail's top corner. */
+  readonly rakeId?: string;
   readonly stationIn: number;
   /** For the saw, in words of the trade: `plumb tail 26.6 deg`, `seat 3-1/16", heel 1-1/2"`. */
   readonly cuts: string;
@@ -36,6 +41,10 @@ export type Piece = {
   readonly slantSixteenths?: Sixteenths;
   /** Pieces that are no mirror image of themselves are marked for the saw. */
   readonly hand?: 'left' | 'right';
+  /** Of a tail: how it is fastened. */
+  readonly method?: Method;
+  /** Cut and set already: counted here, but no longer to be cut or bought. */
+  readonly inPlace?: boolean;
   /** Ref of what gave its length: `section/...`, `bay/...`. */
   readonly ref: string;
 };
@@ -43,7 +52,7 @@ export type Piece = {
 /** One line of the takeoff: what is needed, in the client's words, with phase, tax flag and trace. */
 export type TakeoffLine = {
   readonly id: string;
-  readonly kind: 'lumber' | 'nails' | 'sheet' | 'plank' | 'edge' | 'labour' | 'extra';
+  readonly kind: 'lumber' | 'nails' | 'sheet' | 'plank' | 'edge' | 'vents' | 'labour' | 'extra';
   readonly phase: Phase;
   readonly description: string;
   readonly clientWording: string;
@@ -70,6 +79,13 @@ export type Need =
       readonly areaSqFt: number;
     }
   | { readonly kind: 'edge'; readonly lengthIn: number; readonly pieces: number }
+  /** So many vents, or pieces of strip; `lengthFt` of a strip that is sold by the foot, else null. */
+  | {
+      readonly kind: 'vents';
+      readonly itemId: string;
+      readonly count: number;
+      readonly lengthFt: DecimalText | null;
+    }
   | {
       readonly kind: 'labour';
       readonly task: string;
