@@ -152,6 +152,8 @@ export const eaveDesignSchema = z.strictObject({
       ledger: z
         .strictObject({ wanted: z.boolean().default(true), stock: stockSchema.prefault({ section: '2x4' }) })
         .prefault({}),
+      /** Nailers across a level soffit, one beside each tail, from the ledger to the fascia; of the ledger's lumber. */
+      nailers: z.boolean().default(true),
       /** Id of the price item of a vent, and the net free area of one (or of one foot of strip). [sq in] */
       ventItemId: z.string().default(''),
       ventNetFreeSqIn: z.number().min(0).max(1000).default(0),

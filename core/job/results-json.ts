@@ -114,6 +114,13 @@ function needJson(need: TakeoffLine['need']) {
       } satisfies Json;
     case 'edge':
       return { kind: need.kind, lengthIn: need.lengthIn, countPieces: need.pieces } satisfies Json;
+    case 'vents':
+      return {
+        kind: need.kind,
+        itemId: need.itemId,
+        countVents: need.count,
+        lengthFt: need.lengthFt === null ? null : Number(need.lengthFt),
+      } satisfies Json;
     case 'labour':
       return {
         kind: need.kind,

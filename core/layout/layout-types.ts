@@ -270,7 +270,8 @@ export type Finding = {
     | 'kick-up'
     | 'old-block'
     | 'rake'
-    | 'soffit-not-counted';
+    | 'soffit-not-counted'
+    | 'vents';
   readonly text: string;
   /** Advisory structural results carry the caution wherever shown. */
   readonly structural: boolean;

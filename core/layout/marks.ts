@@ -1,9 +1,9 @@
 /**
  * Kinds of pieces by the letter in their mark: E extender (numbered as its rafter), T tail hung between rafters, H header
- * block, P filler, S shim or packer, B bay and its block, F fascia, U sub-fascia, L ledger; at a rake K lookout or rung,
- * G barge rafter, R ladder rail.
+ * block, P filler, S shim or packer, B bay and its block, F fascia, U sub-fascia, L ledger, N nailer of a level soffit; at a
+ * rake K lookout or rung, G barge rafter, R ladder rail.
  */
-export type MarkKind = 'E' | 'T' | 'H' | 'P' | 'S' | 'B' | 'F' | 'U' | 'L' | 'K' | 'G' | 'R';
+export type MarkKind = 'E' | 'T' | 'H' | 'P' | 'S' | 'B' | 'F' | 'U' | 'L' | 'N' | 'K' | 'G' | 'R';
 
 /**
  * Mark of a piece: the eave's letter, the kind of piece, and a number of at least two digits, e.g. `A-E07`.

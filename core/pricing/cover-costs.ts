@@ -17,7 +17,7 @@ type Purchase = { readonly quantity: Decimal; readonly unit: string; readonly un
 export function sheetCosts(input: PriceQuestion, line: TakeoffLine): Costed {
   const { need } = line;
   if (need.kind !== 'sheets' || need.sheets <= 0 || need.itemId === '') return nothingCosted;
-  return buy(input, line, need.itemId, (item, price) => {
+  return buyItem(input, line, need.itemId, (item, price) => {
     const each = sheetUsd(item, price.observation.priceUsd);
     return each.ok
       ? ok({ quantity: new Decimal(need.sheets), unit: 'sheet', unitCostUsd: each.value })
@@ -29,7 +29,7 @@ export function sheetCosts(input: PriceQuestion, line: TakeoffLine): Costed {
 export function plankCosts(input: PriceQuestion, line: TakeoffLine): Costed {
   const { need } = line;
   if (need.kind !== 'planks' || new Decimal(need.lengthFt).lte(0) || need.itemId === '') return nothingCosted;
-  return buy(input, line, need.itemId, (item, price) => plankPurchase(need, item, price));
+  return buyItem(input, line, need.itemId, (item, price) => plankPurchase(need, item, price));
 }
 
 /** Cost line of roof edge, in whole pieces or rolls of the edge item on the list. */
@@ -67,7 +67,11 @@ function plankPurchase(
     : piece;
 }
 
-function buy(
+/**
+ * Cost line of one item of the price list that a takeoff line names.
+ * @param purchase - how many of a unit are bought, and for how much each.
+ */
+export function buyItem(
   input: PriceQuestion,
   line: TakeoffLine,
   itemId: string,

@@ -13,6 +13,7 @@ import { estimateTotals } from './estimate-totals.ts';
 import type { CostLine, Estimate } from './estimate-types.ts';
 import { lumberCosts } from './lumber-costs.ts';
 import { nailCosts } from './nail-costs.ts';
+import { ventCosts } from './vent-costs.ts';
 import { extraCosts, labourCosts } from './work-costs.ts';
 
 /**
@@ -101,6 +102,8 @@ function costsOf(input: JobInput, line: TakeoffLine): Costed {
       return plankCosts(input, line);
     case 'edge':
       return edgeCosts(input, line);
+    case 'vents':
+      return ventCosts(input, line);
     case 'labour':
       return labourCosts(input.settings, line);
     case 'extra':

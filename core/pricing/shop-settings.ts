@@ -41,11 +41,28 @@ export const fasteningSchema = z.strictObject({
   headerNail: z.string().min(1).default('16d common'),
   headerNailsShallow: z.int().min(1).max(20).default(2),
   headerNailsDeep: z.int().min(1).max(20).default(3),
+  /** Each layer of a filler, before the extender goes on (common practice, no source). */
+  fillerNail: z.string().min(1).default('10d common'),
+  fillerNailsPerLayer: z.int().min(0).max(20).default(4),
+  /** A whole rafter to the ridge, toenailed: 3 of 10d common (IRC Table R602.3(1), partly from memory). */
+  ridgeNail: z.string().min(1).default('10d common'),
+  ridgeNailsPerRafter: z.int().min(0).max(20).default(3),
+  /** Sub-fascia to each tail: up to 5-1/2 in. deep, and deeper (common practice, no source). */
+  subFasciaNail: z.string().min(1).default('16d common galvanized'),
+  subFasciaNailsShallow: z.int().min(1).max(20).default(2),
+  subFasciaNailsDeep: z.int().min(1).max(20).default(3),
+  /** Fascia to the sub-fascia: groups of nails so far apart (common practice, no source). */
+  fasciaOnSubFasciaSpacingIn: lengthField({ least: 1, most: 48 }).default(16),
   /** Lookouts: into the gable rafter, into the first inside rafter, and the barge rafter into each. */
   lookoutNail: z.string().min(1).default('16d common'),
   lookoutNailsPerJoint: z.int().min(1).max(20).default(3),
   soffitNail: z.string().min(1).default('6d common galvanized'),
   soffitSpacingIn: lengthField({ least: 1, most: 24 }).default(6),
+  /** Ledger of a level soffit: nails at each stud; nailers: at each end (common practice, no source, each). */
+  soffitFramingNail: z.string().min(1).default('16d common'),
+  ledgerSpacingIn: lengthField({ least: 4, most: 48 }).default(16),
+  ledgerNailsPerStud: z.int().min(1).max(10).default(2),
+  nailerNailsPerEnd: z.int().min(1).max(10).default(2),
   plankNailsPerBearing: z.int().min(1).max(10).default(2),
   /** Added to every count for loss (common practice, no source: 5 to 10 %). [%] */
   lossPercent: z.number().min(0).max(100).default(10),

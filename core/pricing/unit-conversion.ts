@@ -139,6 +139,30 @@ export function nailPackageUsd(item: PriceItem, priceUsd: string): Result<Usd, P
   }
 }
 
+/**
+ * Price of one vent, piece of vent strip, or foot of strip, from each or LF.
+ * @param item - the vent.
+ * @param priceUsd - dollars for one unit of sale. [$/unit]
+ * @returns whole cents half up; or `unit-does-not-fit` or `price-of-nothing`. [$]
+ */
+export function ventUsd(item: PriceItem, priceUsd: string): Result<Usd, Problem> {
+  switch (item.unit) {
+    case 'each':
+    case 'LF':
+      return worth(item, usd(priceUsd));
+    case 'BF':
+    case 'MBF':
+    case 'lb':
+    case 'box':
+    case 'sheet':
+    case 'SF':
+    case 'roll':
+      return unfit(item, 'changing to each or LF');
+    default:
+      return assertNever(item.unit);
+  }
+}
+
 function unfit(item: PriceItem, needs: string): Result<never, Problem> {
   return fail({ code: 'unit-does-not-fit', item: item.description, unit: item.unit, needs });
 }

@@ -142,6 +142,7 @@ function wayOut({ use, middleIn }: Extract<Problem, { code: 'piece-longer-than-s
     case 'filler':
     case 'shim':
     case 'packer':
+    case 'soffit-nailer':
     case undefined:
       return 'Add a longer length to the price list, or shorten the overhang or backspan.';
     default:

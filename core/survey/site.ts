@@ -42,5 +42,7 @@ export const siteSchema = z.strictObject({
   atticAreaSqFt: z.number().min(1).max(100000).nullable().default(null),
   /** Net free area asked for, as a share of the attic's area. */
   ventRatio: z.enum(['1/150', '1/300']).default('1/150'),
+  /** Share of the net free area that is to be at the eaves; the rest is near the ridge. [-] */
+  eaveVentShare: z.number().min(0).max(1).default(0.5),
 });
 export type Site = z.infer<typeof siteSchema>;

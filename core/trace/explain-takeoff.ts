@@ -88,6 +88,8 @@ function lineInWords(line: TakeoffLine): string {
       return `Course by course, ${line.need.lengthFt} ft with waste.${where}`;
     case 'edge':
       return `Bought in ${line.need.pieces} ${line.need.pieces === 1 ? 'piece' : 'pieces'}, laps in.${where}`;
+    case 'vents':
+      return `As many as the net free area asks for.${where}`;
     case 'labour':
       return `Quantity times hours for one, times what slows the work.${where}`;
     case 'extra':

@@ -15,6 +15,7 @@ const uses: Readonly<Record<Piece['use'], string>> = {
   packer: 'Packer',
   'sub-fascia': 'Sub-fascia',
   ledger: 'Ledger',
+  'soffit-nailer': 'Soffit nailer',
   lookout: 'Lookout',
   ladder: 'Ladder piece',
   barge: 'Barge rafter',
