@@ -9,6 +9,7 @@ import { limitText, ratioText, verdictWords } from './check-words.ts';
 import { decisionText } from './decision-words.ts';
 import { type EaveParts, eavesWithParts, sectionOf } from './eave-drawings.ts';
 import { checksOfEave, titleOf } from './grouped-checks.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -29,6 +30,7 @@ export function calculationSheet(input: JobInput, result: JobResult): Sheet {
           ['Client', input.job.customer.name],
           ['Date', input.asOf],
           ['Eaves', String(result.eaves.length)],
+          ...overhangFacts(result.eaves),
         ],
       },
       { kind: 'caution', text: checkCaution },

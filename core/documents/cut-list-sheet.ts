@@ -9,6 +9,7 @@ import { formatLength } from '../units/format-length.ts';
 import { formatUsd, sumUsd, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { cautionBlocks } from './cautions.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -31,6 +32,7 @@ export function cutListSheet(input: JobInput, result: JobResult): Sheet {
           ['Client', input.job.customer.name],
           ['Site', input.job.siteAddress],
           ['Prices of', input.asOf],
+          ...overhangFacts(result.eaves),
           ['Saw kerf', formatLength(cutting.kerfIn)],
           ['End trim', `${formatLength(cutting.endTrimIn)} off each end of every board`],
           ['Lumber in all', formatUsd(sumUsd(result.cutPlans.map((plan) => plan.costUsd)))],

@@ -2,6 +2,7 @@ import { drawFasciaLine } from '../drawings/draw-fascia-line.ts';
 import { drawPlan, planSizes } from '../drawings/draw-plan.ts';
 import { drawPlateDetail } from '../drawings/draw-plate-detail.ts';
 import { drawSection } from '../drawings/draw-section.ts';
+import { drawWallBow } from '../drawings/draw-wall-bow.ts';
 import type { Drawing } from '../drawings/drawing.ts';
 import type { SectionReader } from '../drawings/section-notes.ts';
 import type { EaveDesign } from '../eave/design-document.ts';
@@ -56,6 +57,11 @@ export function plansOf({ layout, survey, design }: EaveParts): readonly Drawing
 /** The tails' own heights; nothing to draw where no line was fitted to at least two tails. */
 export function fasciaLineOf({ layout }: EaveParts): Drawing | undefined {
   return layout.extenders.length < 2 ? undefined : drawFasciaLine(layout);
+}
+
+/** The bow of the wall in plan; nothing to draw on a straight wall. */
+export function wallBowOf({ layout, survey }: EaveParts): Drawing | undefined {
+  return layout.lineInPlan.bowed ? drawWallBow(layout, survey.wallReadings) : undefined;
 }
 
 function stretches(wallIn: number): readonly { readonly fromIn: number; readonly toIn: number }[] {

@@ -1,10 +1,10 @@
 import type { Stock } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
-import type { FasciaLine, Unplaced } from '../layout/layout-types.ts';
+import type { EaveLayout, FasciaLine, Unplaced } from '../layout/layout-types.ts';
 import { numberList } from '../layout/number-list.ts';
 import { assertNever } from '../result.ts';
-import { formatLength } from '../units/format-length.ts';
+import { formatInches, formatLength } from '../units/format-length.ts';
 import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
 
 /** What is built, in plain words, one paragraph an eave: only what the takeoff counts is promised. */
@@ -23,7 +23,7 @@ function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string
     tails === 0
       ? [`${wall}: no rafter gets a new tail, so the eave is not extended.`]
       : [
-          `${wall}: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} fastened beside the old rafters, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level.`,
+          `${wall}: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} fastened beside the old rafters, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level${layout.lineInPlan.bowed ? clientBowWords(layout) : ''}.`,
           lineSentence(layout.fasciaLine.mode),
           ...unplacedSentences(layout.unplaced),
         ];
@@ -81,6 +81,14 @@ function lineSentence(mode: FasciaLine['mode']): string {
     default:
       return assertNever(mode);
   }
+}
+
+/** The wall is not straight: what the client will see at its soffit. */
+function clientBowWords({ lineInPlan: { kind, least, most } }: EaveLayout): string {
+  if (kind === 'follow') return '; the wall is not straight, and the new edge follows it';
+  return least === null || most === null
+    ? ''
+    : ` from a straight line along the wall; the wall itself is not straight, so that the overhang is between ${formatInches(least.overhangIn)} and ${formatInches(most.overhangIn)} and the new edge runs straight`;
 }
 
 function stockName(stock: Stock): string {

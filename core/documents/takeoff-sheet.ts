@@ -2,6 +2,7 @@ import { Decimal } from 'decimal.js';
 import { phases } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
+import type { EaveLayout } from '../layout/layout-types.ts';
 import type { TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { decimalText, formatUsd, sumUsd } from '../units/money.ts';
@@ -13,9 +14,11 @@ import {
   plansOf,
   plateDetailOf,
   sectionOf,
+  wallBowOf,
 } from './eave-drawings.ts';
 import { lackBlocks } from './lacks.ts';
 import { blockSchedule, extenderSchedule, fasciaSchedule } from './piece-schedules.ts';
+import { overhangWords } from './overhang-words.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -164,7 +167,7 @@ function eaveBlocks(parts: EaveParts): readonly Block[] {
     { kind: 'heading', text: `Eave ${layout.letter}: ${layout.name}` },
     {
       kind: 'paragraph',
-      text: `Wall ${formatLength(layout.wallLengthIn)}. Overhang ${formatLength(layout.overhangLevelIn)} level, from the wall's framing face to the plumb line of the tail's top corner. Stations run from the left end of the wall, seen from outside; left and right are as seen from outside.`,
+      text: `Wall ${formatLength(layout.wallLengthIn)}. Overhang ${overhangWords(layout)}. Stations run from the left end of the wall, seen from outside; left and right are as seen from outside.`,
     },
   ];
   if (section !== undefined) blocks.push({ kind: 'drawing', drawing: section, heightShare: 0.55 });
@@ -199,11 +202,30 @@ function eaveBlocks(parts: EaveParts): readonly Block[] {
       {
         kind: 'paragraph',
         small: true,
-        text: 'Diamonds: each tail as its own rafter would leave it. Heavy line: the line that every tail is brought to. The figure says how far up or down.',
+        text: `Diamonds: each tail as its own rafter would leave it. Heavy line: the line that every tail is brought to. The figure says how far up or down. ${scatterWords(layout)}`,
+      },
+    );
+  }
+  const bow = wallBowOf(parts);
+  if (bow !== undefined) {
+    blocks.push(
+      { kind: 'drawing', drawing: bow, heightShare: 0.3 },
+      {
+        kind: 'paragraph',
+        small: true,
+        text: "Chain line: the straight reference line. Above it and below it the wall's framing face with its readings. Heavy line: the tails' top corners; the figures are their own overhangs. Between wall and tails the drawing is shortened.",
       },
     );
   }
   return blocks;
+}
+
+/** Scatter of the tails before and after they are brought to the line. */
+function scatterWords({ fasciaLine: line }: EaveLayout): string {
+  const before = `Before: ${formatLength(line.highestIn)} above the line to ${formatLength(-line.lowestIn)} below`;
+  return line.mode === 'as-found'
+    ? `${before}; the tails stay so.`
+    : `${before}. After, with seats and shims cut to a sixteenth: ${formatLength(line.highestAfterIn)} above to ${formatLength(-line.lowestAfterIn)} below.`;
 }
 
 function unplacedBlocks({ layout }: EaveParts): readonly Block[] {

@@ -1,75 +1,102 @@
-import type { EaveLayout } from '../layout/layout-types.ts';
+import { lineHeightIn } from '../layout/fascia-line.ts';
+import type { EaveLayout, Extender, FasciaLine } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
 
 /** Heights are drawn this many times larger than lengths. */
 export const exaggeration = 10;
 
+/** A tail on the drawing, before and after it is brought to the line. */
+type Place = { readonly extender: Extender; readonly before: Point; readonly after: Point };
+
 /**
- * Draws the tails' own heights along the eave, ten times exaggerated, against the line that they are brought to.
+ * Draws the wave of the tails along the eave, ten times exaggerated: before, each tail at its own height (diamonds on a
+ * dashed line), and after, as it is set (dots). Where the plate was read, so that heights are above a level line, the plate
+ * shows in the tails' own heights.
  * @param layout - the eave, seen from outside. [in]
  */
 export function drawFasciaLine(layout: EaveLayout): Drawing {
-  const { fasciaLine } = layout;
-  const middle = fasciaLine.atStartIn + (fasciaLine.risePerInch * layout.wallLengthIn) / 2;
-  const raised = (heightIn: number) => (heightIn - middle) * exaggeration;
-  const lineAt = (stationIn: number) => fasciaLine.atStartIn + fasciaLine.risePerInch * stationIn;
-  const before = layout.extenders.map((extender) => ({
-    extender,
-    point: [extender.centreIn, raised(lineAt(extender.centreIn) - extender.liftAtTailIn)] as Point,
-  }));
-  const shapes: Shape[] = [];
-  before.forEach(({ extender, point }, index) => {
-    const next = before[index + 1];
-    if (next !== undefined) shapes.push({ kind: 'line', from: point, to: next.point, pen: 'hidden' });
-    const onLine: Point = [extender.centreIn, raised(lineAt(extender.centreIn))];
-    shapes.push(
-      { kind: 'line', from: point, to: onLine, pen: 'light' },
-      {
-        kind: 'polygon',
-        points: [
-          [point[0] - 1.5, point[1]],
-          [point[0], point[1] + 1.5],
-          [point[0] + 1.5, point[1]],
-          [point[0], point[1] - 1.5],
-        ],
-        pen: 'old',
-        fill: 'paper',
-        ref: `section/${layout.eaveId}/${extender.rafterId}`,
-        title: `${extender.mark}: ${liftText(extender.liftAtTailIn)}`,
-      },
-      {
-        kind: 'text',
-        at: [extender.centreIn + 1.5, Math.max(point[1], onLine[1]) + 4],
-        text: liftText(extender.liftAtTailIn),
-        anchor: 'start',
-        sizePt: 6.5,
-        rotateDeg: 90,
-      },
-    );
+  const { fasciaLine, extenders, wallLengthIn } = layout;
+  const middleIn = lineHeightIn(fasciaLine, wallLengthIn / 2);
+  const raised = (heightIn: number): number => (heightIn - middleIn) * exaggeration;
+  const places = extenders.map((extender): Place => {
+    const setAtIn = extender.plateUpIn + extender.section.tailTopAbovePlateIn;
+    return {
+      extender,
+      before: [extender.centreIn, raised(setAtIn - extender.liftAtTailIn)],
+      after: [extender.centreIn, raised(setAtIn)],
+    };
   });
-  if (fasciaLine.mode !== 'as-found') {
-    shapes.push({
-      kind: 'line',
-      from: [0, raised(lineAt(0))],
-      to: [layout.wallLengthIn, raised(lineAt(layout.wallLengthIn))],
-      pen: 'new',
-    });
-  }
-  const heights = [
-    ...before.map(({ point }) => point[1]),
-    raised(lineAt(0)),
-    raised(lineAt(layout.wallLengthIn)),
-  ];
+  const ends: readonly Point[] = [0, wallLengthIn].map((at) => [at, raised(lineHeightIn(fasciaLine, at))]);
+  const heights = [...places.flatMap(({ before, after }) => [before, after]), ...ends].map(([, y]) => y);
   return {
-    title: `Tail heights of ${layout.name}, ${exaggeration} times exaggerated`,
-    description: `Each tail's own height against the ${fasciaLine.mode} line: the highest stands ${formatLength(fasciaLine.highestIn)} above it, the lowest ${formatLength(-fasciaLine.lowestIn)} below.`,
-    shapes,
+    title: `Tail heights of ${layout.name}, before and after, ${exaggeration} times exaggerated`,
+    description: describe(fasciaLine),
+    shapes: [
+      ...wave(
+        places.map(({ before }) => before),
+        'hidden',
+      ),
+      ...(fasciaLine.mode === 'as-found' ? [] : wave(ends, 'new')),
+      ...places.flatMap((place) => tailShapes(place, layout)),
+    ],
     minX: 0,
-    maxX: layout.wallLengthIn,
+    maxX: wallLengthIn,
     minY: Math.min(...heights) - 4,
     maxY: Math.max(...heights) + 4,
   };
+}
+
+function wave(points: readonly Point[], pen: 'hidden' | 'new'): readonly Shape[] {
+  return points.slice(1).map((to, index): Shape => ({ kind: 'line', from: points[index] ?? to, to, pen }));
+}
+
+function tailShapes({ extender, before, after }: Place, { eaveId }: EaveLayout): readonly Shape[] {
+  const lift = liftText(extender.liftAtTailIn);
+  const shapes: Shape[] = [
+    { kind: 'line', from: before, to: after, pen: 'light' },
+    {
+      kind: 'polygon',
+      points: diamond(before, 1.5),
+      pen: 'old',
+      fill: 'paper',
+      ref: `section/${eaveId}/${extender.id}`,
+      title: `${extender.mark}: ${lift}`,
+    },
+  ];
+  if (extender.liftAtTailIn !== 0)
+    shapes.push({ kind: 'polygon', points: diamond(after, 0.7), pen: 'new', fill: 'new' });
+  return [
+    ...shapes,
+    {
+      kind: 'text',
+      at: [extender.centreIn + 1.5, Math.max(before[1], after[1]) + 4],
+      text: lift,
+      anchor: 'start',
+      sizePt: 6.5,
+      rotateDeg: 90,
+    },
+  ];
+}
+
+function diamond([x, y]: Point, size: number): readonly Point[] {
+  return [
+    [x - size, y],
+    [x, y + size],
+    [x + size, y],
+    [x, y - size],
+  ];
+}
+
+function describe(line: FasciaLine): string {
+  const before = `Before, the highest tail stands ${formatLength(line.highestIn)} above the line and the lowest ${formatLength(-line.lowestIn)} below.`;
+  if (line.mode === 'as-found') return `Each tail follows its own rafter. ${before} They stay so.`;
+  const name = {
+    parallel: 'a straight line parallel to the plate',
+    level: 'a straight and level line',
+    'best-fit': 'the straight line that fits them best',
+  }[line.mode];
+  return `The tails are brought to ${name}. ${before} After, with seats and shims cut to a sixteenth, they stand within ${formatLength(Math.max(line.highestAfterIn, -line.lowestAfterIn))} of it.`;
 }
 
 /** Writes how far a tail is brought up or down, to the sixteenth. */

@@ -86,6 +86,8 @@ export type Extender = {
   readonly fit: PlateFit;
   /** How far the wall's framing face stands out of the reference line here. [in] */
   readonly wallOutIn: number;
+  /** How far the plate's top stands here above a level line through its top at the wall's left end. [in] */
+  readonly plateUpIn: number;
   /** This tail's own level overhang, from the bowed wall to the line of the tails. [in] */
   readonly overhangLevelIn: number;
   readonly filler: Filler | null;

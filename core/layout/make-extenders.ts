@@ -38,7 +38,8 @@ export function makeExtenders(tails: readonly SetTail[], frame: ExtenderFrame): 
   return extenders.map((extender) => ({ ...extender, headers: headers.get(extender.id) ?? [] }));
 }
 
-function extenderOf({ place, stationIn, edge, wallOutIn, section, fit }: SetTail, mark: string): Extender {
+function extenderOf(tail: SetTail, mark: string): Extender {
+  const { place, stationIn, edge, wallOutIn, plateUpIn, section, fit } = tail;
   const { id, method, rafter, side, because, clash, leftIn, rightIn, inPlace } = place;
   return {
     id,
@@ -58,6 +59,7 @@ function extenderOf({ place, stationIn, edge, wallOutIn, section, fit }: SetTail
     blankSixteenths: sixteenthsUp(section.blankLengthIn),
     fit,
     wallOutIn,
+    plateUpIn,
     overhangLevelIn: section.overhangLevelIn,
     filler: null,
     headers: [],

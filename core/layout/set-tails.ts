@@ -22,6 +22,7 @@ export type SetTail = {
   readonly roof: PlacedRafter;
   readonly edge: OwnEdge;
   readonly wallOutIn: number;
+  readonly plateUpIn: number;
   readonly input: SectionInput;
   readonly section: RafterSection;
   readonly fit: PlateFit;
@@ -47,7 +48,9 @@ export type TailsFrame = {
 };
 
 /** A tail on its place, before it is brought to a line. */
-type Standing = Pick<SetTail, 'place' | 'stationIn' | 'roof' | 'wallOutIn'> & { readonly setting: Setting };
+type Standing = Pick<SetTail, 'place' | 'stationIn' | 'roof' | 'wallOutIn' | 'plateUpIn'> & {
+  readonly setting: Setting;
+};
 
 /**
  * Brings the tails of an eave to their lines and solves each one's section: in plan to the line parallel to the reference
@@ -77,7 +80,7 @@ export function setTails(
     tailsAsFound(standing, rafters, plan, frame),
     plateRise(survey),
   );
-  const edged = standing.map((one) => ({ ...one, edge: edgeOf(one, line, survey) }));
+  const edged = standing.map((one) => ({ ...one, edge: edgeOf(one, line) }));
   const outOfReach = findOutOfReach(survey, frame.surveyIndex, edged);
   if (outOfReach !== undefined) return fail(outOfReach);
 
@@ -104,6 +107,7 @@ function standAt(place: TailPlace, plan: PlanLine, { survey, design }: TailsFram
     stationIn,
     roof: roofLineAt(place),
     wallOutIn: plan.wallOutAt(stationIn),
+    plateUpIn: plateUpIn(survey.plateReadings, stationIn),
     setting: {
       overhangLevelIn: plan.overhangAt(stationIn),
       backspanRatio: design.backspanRatio,
@@ -140,16 +144,14 @@ function tailsAsFound(
   }));
 }
 
-function edgeOf({ roof, setting, stationIn }: Standing, line: FittedLine, survey: EaveSurvey): OwnEdge {
+function edgeOf({ roof, setting, stationIn, plateUpIn: plateIn }: Standing, line: FittedLine): OwnEdge {
   const tailTopIn =
-    line.mode === 'as-found'
-      ? tailTopAsFoundIn(roof, setting)
-      : lineHeightIn(line, stationIn) - plateUpIn(survey.plateReadings, stationIn);
+    line.mode === 'as-found' ? tailTopAsFoundIn(roof, setting) : lineHeightIn(line, stationIn) - plateIn;
   return standOnLine(roof, setting, tailTopIn);
 }
 
 function solveTail(one: Standing & { readonly edge: OwnEdge }, frame: TailsFrame): SetTail {
-  const { place, stationIn, roof, wallOutIn, setting, edge } = one;
+  const { place, stationIn, roof, wallOutIn, plateUpIn: plateIn, setting, edge } = one;
   const { survey, design, stock } = frame;
   const input: SectionInput = {
     pitchRisePer12: edge.pitchRisePer12,
@@ -180,7 +182,8 @@ function solveTail(one: Standing & { readonly edge: OwnEdge }, frame: TailsFrame
           },
   };
   const section = solveSection(input);
-  return { place, stationIn, roof, edge, wallOutIn, input, section, fit: fitOf(section, roof) };
+  const fit = fitOf(section, roof);
+  return { place, stationIn, roof, edge, wallOutIn, plateUpIn: plateIn, input, section, fit };
 }
 
 function fitOf({ bearing, heightAbovePlateIn }: RafterSection, roof: PlacedRafter): PlateFit {
