@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
-import { sheetKinds } from '../documents/sheet.ts';
+import { keptSheetKinds, sheetKinds } from '../documents/sheet.ts';
 import { designSchema } from '../eave/design-document.ts';
 import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
 import { civilDate, priceItemSchema, priceObservationSchema } from '../pricing/price-list.ts';
@@ -139,7 +139,13 @@ export const contract = {
   ),
   'jobs.copy': write(z.strictObject({ id, name: z.string().min(1).max(120) }), z.strictObject({ id })),
   'jobs.archive': write(z.strictObject({ id, archived: z.boolean() }), none),
-  'prices.list': read(none, z.array(priceItemSchema)),
+  /** The price list: with a day, each item with the price that holds on it; without, each with every price it had. */
+  'prices.list': read(
+    z.strictObject({ on: z.union([z.literal('today'), civilDate]).optional() }),
+    z.array(priceItemSchema),
+  ),
+  /** One item with every price that it had. */
+  'prices.ofItem': read(z.strictObject({ itemId: id }), priceItemSchema),
   /** Adds or changes an item; its prices are left as they are. */
   'prices.saveItem': write(z.strictObject({ item: priceItemSchema.omit({ prices: true }) }), none),
   'prices.observe': write(z.strictObject({ itemId: id, observation: priceObservationSchema }), none),
@@ -193,6 +199,15 @@ export const contract = {
   ),
   'paper.make': read(
     z.strictObject({ jobId: id, sheet: z.enum(sheetKinds), paperSize: z.enum(['letter', 'a4']) }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),
+  ),
+  /** A sheet of a saved estimate, as it was when it was saved. */
+  'paper.ofEstimate': read(
+    z.strictObject({
+      estimateId: id,
+      sheet: z.enum(keptSheetKinds),
+      paperSize: z.enum(['letter', 'a4']),
+    }),
     z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),
   ),
   /** Saves bytes where the person says; only where `savesFiles` holds. */

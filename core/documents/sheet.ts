@@ -4,6 +4,10 @@ import type { Drawing } from '../drawings/drawing.ts';
 export const sheetKinds = ['takeoff', 'cut-list', 'quote', 'calculation'] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
+/** Those that a saved estimate keeps as they were, to be printed again whatever the program or the prices do later. */
+export const keptSheetKinds = ['quote', 'takeoff', 'cut-list'] as const satisfies readonly SheetKind[];
+export type KeptSheetKind = (typeof keptSheetKinds)[number];
+
 export type Align = 'left' | 'right' | 'centre';
 
 export type Column = {

@@ -5,6 +5,7 @@ import { addEstimate, listEstimates } from '../store/estimates.ts';
 import { getJob } from '../store/jobs.ts';
 import type { Context } from './context.ts';
 import { loadJobInput } from './job-input.ts';
+import { sheetsToKeep } from './kept-sheets.ts';
 import { computeProven } from './proven-job.ts';
 
 const noJob = { code: 'not-found', what: 'job' } as const;
@@ -34,7 +35,7 @@ export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.sa
           savedOn: today,
           totalUsd: result.value.estimate.totalUsd,
           lacks: result.value.estimate.lacks.length,
-          record: { input, result: result.value },
+          record: { input, result: result.value, sheets: sheetsToKeep(input, result.value) },
         });
         return ok({ id, number });
       });

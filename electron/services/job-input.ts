@@ -2,11 +2,11 @@ import type { JobInput } from '../../core/job/job-file.ts';
 import type { ReadableDb } from '../store/database.ts';
 import { getDocuments } from '../store/documents.ts';
 import { getJob } from '../store/jobs.ts';
-import { listPrices } from '../store/prices.ts';
+import { listPricesOn } from '../store/prices.ts';
 import { getSettings } from '../store/settings.ts';
 
 /**
- * Gathers everything that the computation of a job needs.
+ * Gathers everything that the computation of a job needs; of the price list, the prices of its day.
  * @param today - the day whose prices hold where the job names none.
  * @returns undefined where there is no such job.
  */
@@ -14,12 +14,13 @@ export function loadJobInput(db: ReadableDb, jobId: string, today: string): JobI
   const job = getJob(db, jobId);
   if (job === undefined) return undefined;
   const { survey, design } = getDocuments(db, jobId);
+  const asOf = job.estimateOn ?? today;
   return {
-    asOf: job.estimateOn ?? today,
+    asOf,
     job: job.info,
     survey,
     design,
     settings: getSettings(db).settings,
-    priceList: [...listPrices(db)],
+    priceList: [...listPricesOn(db, asOf)],
   };
 }

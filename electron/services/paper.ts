@@ -1,12 +1,16 @@
+import type { Sheet } from '../../core/documents/sheet.ts';
 import { fail, ok } from '../../core/result.ts';
 import type { Handlers } from '../handlers.ts';
+import type { PaperSize } from '../paper/paper-size.ts';
+import { getEstimateRecord } from '../store/estimates.ts';
 import type { Context } from './context.ts';
 import { plainFileName } from './app.ts';
 import { loadJobInput } from './job-input.ts';
+import { keptSheet } from './kept-sheets.ts';
 import { computeProven } from './proven-job.ts';
 
 /** Sheets as PDF. The printer is loaded when the first sheet is asked for: it is the heaviest part of the host. */
-export function paperHandlers(context: Context): Pick<Handlers, 'paper.make'> {
+export function paperHandlers(context: Context): Pick<Handlers, 'paper.make' | 'paper.ofEstimate'> {
   return {
     'paper.make': async ({ jobId, sheet: kind, paperSize }) => {
       const input = context.store.read((db) => loadJobInput(db, jobId, context.today()));
@@ -14,14 +18,26 @@ export function paperHandlers(context: Context): Pick<Handlers, 'paper.make'> {
       const computed = await computeProven(context.prover, input);
       if (!computed.ok) return computed;
       const { makeSheet } = await import('../../core/documents/make-sheet.ts');
-      const { makePaper } = await import('../paper/make-paper.ts');
-      const sheet = makeSheet(kind, input, computed.value.result);
-      const { pdf, pages } = await makePaper(sheet, paperSize);
-      return ok({
-        fileName: `${plainFileName(sheet.fileName)}.pdf`,
-        pdfBase64: Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).toString('base64'),
-        pages,
-      });
+      return ok(await print(makeSheet(kind, input, computed.value.result), paperSize));
     },
+    'paper.ofEstimate': async ({ estimateId, sheet, paperSize }) => {
+      const frozen = context.store.read((db) => getEstimateRecord(db, estimateId));
+      if (frozen === undefined) return fail({ code: 'not-found', what: 'estimate' });
+      if (!frozen.intact) return fail({ code: 'shop-file-damaged' });
+      return ok(await print(keptSheet(frozen.record, sheet), paperSize));
+    },
+  };
+}
+
+async function print(
+  sheet: Sheet,
+  paperSize: PaperSize,
+): Promise<{ fileName: string; pdfBase64: string; pages: number }> {
+  const { makePaper } = await import('../paper/make-paper.ts');
+  const { pdf, pages } = await makePaper(sheet, paperSize);
+  return {
+    fileName: `${plainFileName(sheet.fileName)}.pdf`,
+    pdfBase64: Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).toString('base64'),
+    pages,
   };
 }

@@ -1,12 +1,21 @@
 import { fail, ok } from '../../core/result.ts';
 import { firstMonthFirstDate, readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
 import type { Handlers } from '../handlers.ts';
-import { addPrices, hasPriceItem, listPrices, putPriceItem, removePrice } from '../store/prices.ts';
+import {
+  addPrices,
+  getPriceItem,
+  hasPriceItem,
+  listPrices,
+  listPricesOn,
+  putPriceItem,
+  removePrice,
+} from '../store/prices.ts';
 import type { Context } from './context.ts';
 import { readCsv, writeCsv } from './csv-text.ts';
 
 type PriceCommands =
   | 'prices.list'
+  | 'prices.ofItem'
   | 'prices.saveItem'
   | 'prices.observe'
   | 'prices.removeObservation'
@@ -17,7 +26,16 @@ type PriceCommands =
 export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
   const { store } = context;
   return {
-    'prices.list': () => ok([...store.read(listPrices)]),
+    'prices.list': ({ on }) =>
+      ok([
+        ...store.read((db) =>
+          on === undefined ? listPrices(db) : listPricesOn(db, on === 'today' ? context.today() : on),
+        ),
+      ]),
+    'prices.ofItem': ({ itemId }) => {
+      const item = store.read((db) => getPriceItem(db, itemId));
+      return item === undefined ? fail({ code: 'not-found', what: 'price item' }) : ok(item);
+    },
     'prices.saveItem': ({ item }) =>
       store.write((db) => {
         putPriceItem(db, item);

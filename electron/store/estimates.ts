@@ -54,6 +54,17 @@ export function listEstimates(db: ReadableDb, jobId: string): SavedEstimate[] {
     });
 }
 
+/** The frozen record of an estimate; undefined where there is none of that id. */
+export function getEstimateRecord(
+  db: ReadableDb,
+  id: string,
+): { readonly record: unknown; readonly intact: boolean } | undefined {
+  const row = db.row(query.selectFrom('estimates').select(['json', 'sha256']).where('id', '=', id));
+  if (row === undefined) return undefined;
+  const frozen = JSON.parse(row.json) as { readonly record?: unknown };
+  return { record: frozen.record, intact: sha256(row.json) === row.sha256 };
+}
+
 /** SQLite keeps no checksum of a value, and a column can be changed beside the record: so both are compared. */
 function agrees(json: string, columns: Record<string, unknown>): boolean {
   const record = JSON.parse(json) as Record<string, unknown>;

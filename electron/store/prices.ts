@@ -1,3 +1,4 @@
+import type { ExpressionBuilder, SelectQueryBuilder } from 'kysely';
 import {
   priceItemSchema,
   type PriceItem,
@@ -18,9 +19,76 @@ export function listPrices(db: ReadableDb): PriceList {
     if (ofItem === undefined) prices.set(row.item_id, [observation]);
     else ofItem.push(observation);
   }
-  return db
-    .rows(query.selectFrom('price_items').selectAll().orderBy('sequence'))
-    .map((row) => priceItemSchema.parse({ ...itemOf(row), prices: prices.get(row.id) ?? [] }));
+  return items(db).map((row) => priceItemSchema.parse({ ...itemOf(row), prices: prices.get(row.id) ?? [] }));
+}
+
+/**
+ * The price list of a day: every item with the one price that holds on it, the newest on or before that day; an item
+ * that has later prices alone comes with the first of them, so that it can be told when its prices begin.
+ * @param day - a civil day.
+ */
+export function listPricesOn(db: ReadableDb, day: string): PriceList {
+  const held = pricesById(db, (eb) => newestOf(eb).where('observed_on', '<=', day));
+  const later = pricesById(db, (eb) =>
+    eb
+      .selectFrom('prices')
+      .select('sequence')
+      .whereRef('prices.item_id', '=', 'price_items.id')
+      .orderBy('observed_on')
+      .orderBy('sequence')
+      .limit(1),
+  );
+  return items(db).map((row) => {
+    const price = held.get(row.id) ?? later.get(row.id);
+    return priceItemSchema.parse({ ...itemOf(row), prices: price === undefined ? [] : [price] });
+  });
+}
+
+/** One item with all of its prices; undefined where there is none of that id. */
+export function getPriceItem(db: ReadableDb, id: string): PriceItem | undefined {
+  const row = db.row(query.selectFrom('price_items').selectAll().where('id', '=', id));
+  if (row === undefined) return undefined;
+  const prices = db.rows(
+    query.selectFrom('prices').selectAll().where('item_id', '=', id).orderBy('sequence'),
+  );
+  return priceItemSchema.parse({ ...itemOf(row), prices: prices.map(observationOf) });
+}
+
+type OneSequence = SelectQueryBuilder<Schema, 'price_items' | 'prices', { sequence: number }>;
+
+function newestOf(eb: ExpressionBuilder<Schema, 'price_items'>): OneSequence {
+  return eb
+    .selectFrom('prices')
+    .select('sequence')
+    .whereRef('prices.item_id', '=', 'price_items.id')
+    .orderBy('observed_on', 'desc')
+    .orderBy('sequence', 'desc')
+    .limit(1);
+}
+
+/** The one price of each item that a subquery picks; one look into the index an item, however long its history is. */
+function pricesById(
+  db: ReadableDb,
+  pick: (eb: ExpressionBuilder<Schema, 'price_items'>) => OneSequence,
+): ReadonlyMap<string, PriceObservation> {
+  const rows = db.rows(
+    query
+      .selectFrom('price_items')
+      .innerJoin('prices as chosen', (join) => join.on((eb) => eb('chosen.sequence', '=', pick(eb as never))))
+      .select([
+        'price_items.id as item_id',
+        'chosen.sequence',
+        'chosen.price_usd',
+        'chosen.observed_on',
+        'chosen.source',
+        'chosen.valid_until',
+      ]),
+  );
+  return new Map(rows.map((row) => [row.item_id, observationOf(row)]));
+}
+
+function items(db: ReadableDb): Schema['price_items'][] {
+  return db.rows(query.selectFrom('price_items').selectAll().orderBy('sequence'));
 }
 
 /** True where the list has an item of that id. */

@@ -1,4 +1,4 @@
-import { QueryClient, useQuery, type UseQueryResult } from '@tanstack/react-query';
+import { keepPreviousData, QueryClient, useQuery, type UseQueryResult } from '@tanstack/react-query';
 import type { CommandInput, CommandName, CommandOutput } from '../../core/contract/contract.ts';
 import type { ChangeEvent, Reply } from '../../core/contract/reply.ts';
 import type { Problem } from '../../core/problems/problem.ts';
@@ -31,7 +31,7 @@ export const queryClient = new QueryClient({
 /** Which answers become old when a topic changes. */
 const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName[]>> = {
   jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list'],
-  prices: ['prices.list'],
+  prices: ['prices.list', 'prices.ofItem'],
   settings: ['settings.get'],
 };
 
@@ -40,14 +40,17 @@ const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName
  * @param command - a reading command.
  * @param input - its input.
  * @param isWanted - false while the answer is not shown: then nothing is asked.
+ * @param keepsLast - true where the answer to the last input stands until the one to a new input has come.
  */
 export function useAnswer<N extends CommandName>(
   command: N,
   input: CommandInput<N>,
   isWanted = true,
+  keepsLast = false,
 ): UseQueryResult<CommandOutput<N>> {
   return useQuery<CommandOutput<N>>({
     enabled: isWanted,
+    ...(keepsLast ? { placeholderData: keepPreviousData } : {}),
     queryKey: [command, input],
     queryFn: async () => {
       const reply = await invoke(command, input);

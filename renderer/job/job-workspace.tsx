@@ -1,10 +1,11 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useState, useSyncExternalStore } from 'react';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { useAnswer } from '../host/queries.ts';
 import { Answer } from '../kit/answer.tsx';
 import { Banner } from '../kit/banner.tsx';
 import { Screen } from '../kit/screen.tsx';
 import './job.css';
+import type { JobEditor } from './editor/job-editor.ts';
 import { OpenedJob } from './opened-job.tsx';
 import { useOpenJob } from './open-job.ts';
 
@@ -13,7 +14,8 @@ export function JobWorkspace({ jobId }: { readonly jobId: string }) {
   const [again, setAgain] = useState(0);
   const opening = useOpenJob(jobId, again);
   const settings = useAnswer('settings.get', {});
-  const prices = useAnswer('prices.list', {});
+  const estimateOn = useEstimateDay(opening.kind === 'open' ? opening.editor : null);
+  const prices = useAnswer('prices.list', { on: estimateOn ?? 'today' }, opening.kind === 'open', true);
   const today = opening.kind === 'open' ? opening.today : '';
   const surroundings = useMemo(
     () =>
@@ -48,5 +50,13 @@ export function JobWorkspace({ jobId }: { readonly jobId: string }) {
       <Answer query={prices}>{() => null}</Answer>
       <p className="muted">Opening the job</p>
     </Screen>
+  );
+}
+
+/** The day whose prices the job uses, as it stands in the editor; null follows today. */
+function useEstimateDay(editor: JobEditor | null): string | null {
+  return useSyncExternalStore(
+    editor?.subscribe ?? (() => () => undefined),
+    () => editor?.read().history.present.estimateOn ?? null,
   );
 }

@@ -148,6 +148,59 @@ export function checkPricesAndPaper(asker: Asker): void {
     expect(paper.pages).toBeGreaterThan(0);
   });
 
+  test('a saved estimate prints its quote again as it was, after prices and design went on', async () => {
+    const [job] = await value('jobs.list', { search: 'quillfeather', archived: false });
+    const jobId = job?.id ?? '';
+    await value('estimates.save', { jobId });
+    const [saved] = await value('estimates.list', { jobId });
+    const print = () =>
+      value('paper.ofEstimate', { estimateId: saved?.id ?? '', sheet: 'quote', paperSize: 'letter' });
+    const before = await print();
+    for (const item of (await value('prices.list', { on: 'today' })).slice(0, 20))
+      await value('prices.observe', { itemId: item.id, observation: observed('77.70') });
+    const after = await print();
+    expect(after.pdfBase64).toBe(before.pdfBase64);
+    expect(after.fileName).toBe(before.fileName);
+    expect(
+      await problem('paper.ofEstimate', { estimateId: 'gone', sheet: 'quote', paperSize: 'letter' }),
+    ).toEqual({ code: 'not-found', what: 'estimate' });
+  });
+
+  test('the price list of a day has each item with the one price of that day; an item alone has them all', async () => {
+    const itemId = 'dated';
+    await value('prices.saveItem', {
+      item: { id: itemId, category: 'other', description: 'Dated', unit: 'each' },
+    });
+    const on = async (day: string) =>
+      (await value('prices.list', { on: day }))
+        .find(({ id }) => id === itemId)
+        ?.prices.map((one) => one.priceUsd);
+    expect(await on('2026-05-01')).toEqual([]);
+    for (const [priceUsd, observedOn] of [
+      ['3', '2026-03-01'],
+      ['1', '2026-01-01'],
+      ['2', '2026-03-01'],
+    ])
+      await value('prices.observe', {
+        itemId,
+        observation: { priceUsd: priceUsd ?? '', observedOn: observedOn ?? '' },
+      });
+    expect(await on('2026-02-28')).toEqual(['1']);
+    // Of two on one day, the later in the list.
+    expect(await on('2026-03-01')).toEqual(['2']);
+    // Before any price the first that comes is told, so that it can be said when prices begin.
+    expect(await on('2025-12-31')).toEqual(['1']);
+    expect((await value('prices.ofItem', { itemId })).prices.map((one) => one.priceUsd)).toEqual([
+      '3',
+      '1',
+      '2',
+    ]);
+    expect(await problem('prices.ofItem', { itemId: 'gone' })).toEqual({
+      code: 'not-found',
+      what: 'price item',
+    });
+  });
+
   test('a write is told to whoever listens, a read and a refused write are not', async () => {
     const heard: unknown[] = [];
     const stop = transport().subscribe((event) => heard.push(event));

@@ -1,5 +1,5 @@
 -- The shop file's tables. Written again by: vitest run tests/store -u
--- version 10
+-- version 20
 
 CREATE TABLE counters (
   name TEXT PRIMARY KEY NOT NULL,
@@ -95,4 +95,4 @@ CREATE INDEX estimates_by_job ON estimates (job_id, number);
 
 CREATE INDEX jobs_by_customer ON jobs (customer_id);
 
-CREATE INDEX prices_by_item ON prices (item_id, sequence);
+CREATE INDEX prices_by_day ON prices (item_id, observed_on, sequence);

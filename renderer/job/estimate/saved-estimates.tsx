@@ -1,7 +1,10 @@
 import { problemSentence } from '../../../core/problems/sentence.ts';
 import { figuresMissing } from '../../kit/figures-missing.ts';
 import { formatUsd, type Usd } from '../../../core/units/money.ts';
+import { attempt } from '../../host/attempt.ts';
+import { fromBase64 } from '../../host/base64.ts';
 import { tell, useAnswer } from '../../host/queries.ts';
+import { saveFile } from '../../host/save-file.ts';
 import { Answer } from '../../kit/answer.tsx';
 import { Button } from '../../kit/button.tsx';
 import { notify } from '../../kit/notices.tsx';
@@ -11,7 +14,7 @@ import { useJob } from '../job-context.ts';
 
 /** Estimates as they were saved: frozen, numbered, never changed by later prices or readings. */
 export function SavedEstimates() {
-  const { jobId, editor, computation } = useJob();
+  const { jobId, editor, computation, surroundings } = useJob();
   const saved = useAnswer('estimates.list', { jobId });
   const save = async (): Promise<void> => {
     try {
@@ -50,6 +53,9 @@ export function SavedEstimates() {
                   <th scope="col" className="align-right">
                     Total
                   </th>
+                  <th scope="col">
+                    <span className="visually-hidden">Print again</span>
+                  </th>
                 </tr>
               </thead>
               <tbody>
@@ -67,6 +73,16 @@ export function SavedEstimates() {
                         <span className="tag tag-care">damaged on the disk: not what was saved</span>
                       )}
                     </td>
+                    <td className="align-right">
+                      <Button
+                        tone="quiet"
+                        isDisabled={!one.intact}
+                        aria-label={`Quote of estimate ${one.number} as it was saved, as PDF`}
+                        onPress={() => void saveQuote(one.id, surroundings.settings.paperSize)}
+                      >
+                        Quote as PDF
+                      </Button>
+                    </td>
                   </tr>
                 ))}
               </tbody>
@@ -76,4 +92,10 @@ export function SavedEstimates() {
       </Answer>
     </Panel>
   );
+}
+
+/** Prints the quote as it was when the estimate was saved, whatever prices and the program did since. */
+async function saveQuote(estimateId: string, paperSize: 'letter' | 'a4'): Promise<void> {
+  const paper = await attempt('paper.ofEstimate', { estimateId, sheet: 'quote', paperSize });
+  if (paper !== undefined) await saveFile(paper.fileName, fromBase64(paper.pdfBase64), 'application/pdf');
 }

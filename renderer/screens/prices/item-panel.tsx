@@ -1,6 +1,8 @@
 import { X } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { useAnswer } from '../../host/queries.ts';
+import { Answer } from '../../kit/answer.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { SavedLine } from '../../kit/saved-line.tsx';
@@ -20,6 +22,7 @@ export function ItemPanel(props: {
 }) {
   const { item, today, staleDays, onClose } = props;
   const { entries, saveState } = usePriceItem(item);
+  const history = useAnswer('prices.ofItem', { itemId: item.id });
   const heading = useRef<HTMLHeadingElement>(null);
   const { takesFocus } = props;
   useEffect(() => {
@@ -43,7 +46,9 @@ export function ItemPanel(props: {
         <ObservePrice item={item} today={today} />
       </Panel>
       <Panel title="Prices so far" look="flush">
-        <PriceHistory item={item} today={today} staleDays={staleDays} />
+        <Answer query={history}>
+          {({ prices }) => <PriceHistory item={{ ...item, prices }} today={today} staleDays={staleDays} />}
+        </Answer>
       </Panel>
     </aside>
   );

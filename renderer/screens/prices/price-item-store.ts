@@ -6,7 +6,7 @@ import { currentConnection, onConnection } from '../../host/connection.ts';
 import { queryClient } from '../../host/queries.ts';
 import { createPriceItemEdits, entriesOf, type PriceItemEntries } from './price-item-edits.ts';
 
-const listKey = ['prices.list', {}] as const;
+const listKey = ['prices.list', { on: 'today' }] as const;
 const savedState: SaveState = { kind: 'saved' };
 
 const edits = createPriceItemEdits({

@@ -23,7 +23,7 @@ import { PriceListPanel } from './price-list-panel.tsx';
 /** What things cost: every item with its newest price, and beside it the chosen item with all of its prices. */
 export function PricesScreen({ itemId }: { readonly itemId: string | undefined }) {
   const [, goTo] = useLocation();
-  const list = useAnswer('prices.list', {});
+  const list = useAnswer('prices.list', { on: 'today' });
   const info = useAnswer('app.info', {});
   const settings = useAnswer('settings.get', {});
   const [isAdding, setAdding] = useState(false);

@@ -1,0 +1,31 @@
+import { makeSheet } from '../../core/documents/make-sheet.ts';
+import { keptSheetKinds, type KeptSheetKind, type Sheet } from '../../core/documents/sheet.ts';
+import { jobFileSchema, type JobInput } from '../../core/job/job-file.ts';
+import type { JobResult } from '../../core/job/job-result.ts';
+
+/** What an estimate's record holds; the first ones were saved without their sheets. */
+type FrozenRecord = {
+  readonly input: JobInput;
+  readonly result: JobResult;
+  readonly sheets?: Readonly<Record<KeptSheetKind, Sheet>>;
+};
+
+/** The sheets that are frozen with an estimate, as data: no later program words or reckons them anew. */
+export function sheetsToKeep(input: JobInput, result: JobResult): Readonly<Record<KeptSheetKind, Sheet>> {
+  const sheets = keptSheetKinds.map((kind) => [kind, makeSheet(kind, input, result)] as const);
+  return Object.fromEntries(sheets) as Record<KeptSheetKind, Sheet>;
+}
+
+/**
+ * A sheet of a frozen estimate. Of a record from before sheets were kept it is worded by today's program from the frozen
+ * input and result; the figures are the frozen ones.
+ * @param record - as it was frozen, its hash checked.
+ */
+export function keptSheet(record: unknown, kind: KeptSheetKind): Sheet {
+  const { input, result, sheets } = record as FrozenRecord;
+  if (sheets !== undefined) return sheets[kind];
+  const file = { format: 'eavewright-job', version: 1, ...input };
+  // Entries that came into the documents since are filled in as for any stored document.
+  const { format: _format, version: _version, ...today } = jobFileSchema.parse(file);
+  return makeSheet(kind, today, result);
+}
