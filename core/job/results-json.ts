@@ -41,7 +41,7 @@ export function resultsJson(input: JobInput, result: JobResult) {
     pieces: result.takeoff.pieces.map(pieceJson),
     takeoff: {
       lines: result.takeoff.lines.map(takeoffLineJson),
-      labour: labourJson(covered, input),
+      labour: labourJson(covered, input, result.rakes),
       nails: nailUsesJson(covered, fastening),
       sheathing: sheathingJson(covered),
       labourHours: result.takeoff.labourHours,

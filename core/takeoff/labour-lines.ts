@@ -2,71 +2,143 @@ import { Decimal } from 'decimal.js';
 import { decimalText } from '../units/money.ts';
 import { isSteeper } from '../units/pitch.ts';
 import type { JobInput } from '../job/job-file.ts';
+import type { RakeLayout } from '../rake/rake-types.ts';
+import type { EaveSurvey } from '../survey/survey-document.ts';
 import type { RateMark } from '../pricing/shop-settings.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
-import { labourTasks, type LabourTask, type LabourTaskKey } from './labour-tasks.ts';
+import { eaveTasks, type EaveTaskKey, type LabourTask } from './labour-tasks.ts';
 import { hundredths, sumDecimals } from './quantities.ts';
 import { assertNever } from '../result.ts';
-import { eaveLabel, whereText } from './takeoff-context.ts';
+import { rakeTasks } from './rake-labour-tasks.ts';
+import { rakeTaskQuantity } from './rake-quantities.ts';
+import { eaveLabel, rakeLabel, whereLabels } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
 /** A factor on hours, and why. */
 export type HoursFactor = { readonly factor: number; readonly label: string; readonly ref: string };
 
-/** What one task asks of each eave. */
+/** What a task asks of one eave or rake. */
+export type WorkPlace = {
+  /** `Eave A`, `Rake R1`. */
+  readonly label: string;
+  readonly eaveId: string;
+  /** Null for the eave itself. */
+  readonly rakeId: string | null;
+  /** What gave the quantity. */
+  readonly ref: string;
+  /** In the task's unit, hundredths half up. */
+  readonly quantity: string;
+  readonly factors: readonly HoursFactor[];
+  /** Quantity x hours a unit x factors, hundredths half up. [h] */
+  readonly hours: string;
+};
+
+/** What one task asks of each eave or rake. */
 export type LabourWork = {
   readonly task: LabourTask;
   readonly hoursPerUnit: number;
   readonly rateMark: RateMark;
-  readonly eaves: readonly {
-    readonly layout: CoveredEave['layout'];
-    /** In the task's unit, hundredths half up. */
-    readonly quantity: string;
-    readonly factors: readonly HoursFactor[];
-    /** Quantity x hours a unit x factors, hundredths half up. [h] */
-    readonly hours: string;
-  }[];
+  readonly places: readonly WorkPlace[];
 };
 
 /**
- * The work of each task that has anything to do, eave by eave: quantity x hours a unit x factors.
- * Each eave's hours are rounded to hundredths half up.
+ * The work of each task that has anything to do, eave by eave, then rake by rake: quantity x hours a unit x factors.
+ * Each place's hours are rounded to hundredths half up.
  * @param eaves - the eaves with their cover.
  * @param input - for the shop's rates and factors. [h/unit, -]
+ * @param rakes - the rakes, in order.
  * @returns e.g. 17 extenders at 0.45 h on two storeys, x 1.25 -> 9.56 h.
  */
-export function labourWork(eaves: readonly CoveredEave[], input: JobInput): readonly LabourWork[] {
-  return labourTasks.flatMap((task): readonly LabourWork[] => {
-    const rate = rateOf(task, input);
-    const worked = eaves
-      .map((eave) => {
-        const quantity = hundredths(taskQuantity(task.key, eave));
-        const factors = hoursFactors(task, eave, input);
-        const exact = factors.reduce(
-          (hours, { factor }) => hours.times(factor),
-          new Decimal(quantity).times(rate.hoursPerUnit),
-        );
-        return { layout: eave.layout, quantity, factors, hours: hundredths(exact) };
-      })
-      .filter(({ hours }) => Number(hours) > 0);
-    if (worked.length === 0) return [];
-    const rateMark = rate.own ? 'own' : 'placeholder';
-    return [{ task, hoursPerUnit: rate.hoursPerUnit, rateMark, eaves: worked }];
-  });
+export function labourWork(
+  eaves: readonly CoveredEave[],
+  input: JobInput,
+  rakes: readonly RakeLayout[] = [],
+): readonly LabourWork[] {
+  return [
+    ...eaveTasks.map((task) =>
+      workOf(
+        task,
+        input,
+        eaves.map((eave) => eaveAsk(task, eave)),
+      ),
+    ),
+    ...rakeTasks.map((task) =>
+      workOf(
+        task,
+        input,
+        rakes.flatMap((rake) => rakeAsk(task, rake, input)),
+      ),
+    ),
+  ].filter(({ places }) => places.length > 0);
+}
+
+/** How much of a task is asked for at a place, before it is turned into hours. */
+type Ask = Pick<WorkPlace, 'label' | 'eaveId' | 'rakeId' | 'ref'> & {
+  readonly amount: number;
+  readonly survey: Pick<EaveSurvey, 'pitchRisePer12'>;
+};
+
+function eaveAsk(task: (typeof eaveTasks)[number], eave: CoveredEave): Ask {
+  const { eaveId } = eave.layout;
+  const byLength = task.unit === 'LF' || task.unit === 'SF';
+  return {
+    label: eaveLabel(eave.layout),
+    eaveId,
+    rakeId: null,
+    ref: `eave/${eaveId}/${byLength ? 'lengthIn' : 'rafters'}`,
+    amount: taskQuantity(task.key, eave),
+    survey: eave.survey,
+  };
+}
+
+function rakeAsk(task: (typeof rakeTasks)[number], rake: RakeLayout, { design }: JobInput): readonly Ask[] {
+  const ofRake = design.rakes.find(({ rakeId }) => rakeId === rake.rakeId);
+  if (ofRake === undefined) return [];
+  return [
+    {
+      label: rakeLabel(rake),
+      eaveId: rake.eaveId,
+      rakeId: rake.rakeId,
+      ref: `rake/${rake.rakeId}/${task.unit === 'SF' ? 'strip' : 'barge'}`,
+      amount: rakeTaskQuantity(task.key, rake, ofRake),
+      survey: { pitchRisePer12: rake.gable.pitchRisePer12 },
+    },
+  ];
+}
+
+function workOf(task: LabourTask, input: JobInput, asked: readonly Ask[]): LabourWork {
+  const rate = rateOf(task, input);
+  const places = asked
+    .map(({ amount, survey, ...place }): WorkPlace => {
+      const quantity = hundredths(amount);
+      const factors = hoursFactors(task, { survey }, input);
+      const exact = factors.reduce(
+        (hours, { factor }) => hours.times(factor),
+        new Decimal(quantity).times(rate.hoursPerUnit),
+      );
+      return { ...place, quantity, factors, hours: hundredths(exact) };
+    })
+    .filter(({ hours }) => Number(hours) > 0);
+  return { task, hoursPerUnit: rate.hoursPerUnit, rateMark: rate.own ? 'own' : 'placeholder', places };
 }
 
 /**
  * One line for each task that has anything to do: quantity x hours a unit x factors.
- * Each eave's hours are rounded to hundredths half up, and a line is the sum of its eaves, so that it adds up by hand.
+ * Each place's hours are rounded to hundredths half up, and a line is the sum of its places, so that it adds up by hand.
  * @param eaves - the eaves with their cover.
  * @param input - for the shop's rates and factors. [h/unit, -]
+ * @param rakes - the rakes, in order.
  * @returns lines such as `labour-install-extenders`; 17 extenders at 0.45 h, no factor -> 7.65 h.
  */
-export function labourLines(eaves: readonly CoveredEave[], input: JobInput): readonly TakeoffLine[] {
-  return labourWork(eaves, input).map(({ task, hoursPerUnit, rateMark, eaves: worked }): TakeoffLine => {
-    const hours = decimalText(sumDecimals(worked.map((eave) => eave.hours)));
-    const quantity = sumDecimals(worked.map((eave) => eave.quantity)).toFixed();
+export function labourLines(
+  eaves: readonly CoveredEave[],
+  input: JobInput,
+  rakes: readonly RakeLayout[] = [],
+): readonly TakeoffLine[] {
+  return labourWork(eaves, input, rakes).map(({ task, hoursPerUnit, rateMark, places }): TakeoffLine => {
+    const hours = decimalText(sumDecimals(places.map((place) => place.hours)));
+    const quantity = sumDecimals(places.map((place) => place.quantity)).toFixed();
     return {
       id: `labour-${task.key}`,
       kind: 'labour',
@@ -76,23 +148,23 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
       quantity: hours,
       unit: 'h',
       taxable: false,
-      where: whereText(worked.map((eave) => ({ layout: eave.layout, amount: `${eave.hours} h` }))),
+      where: whereLabels(places.map((place) => ({ label: place.label, amount: `${place.hours} h` }))),
       madeOf: [
         {
           label: `Hours for one ${task.unit}, ${rateMark === 'own' ? "the shop's own" : 'placeholder (common practice, no source)'}`,
           value: `${hoursPerUnit} h`,
           ref: `labour/${task.key}`,
         },
-        ...worked.flatMap((eave): readonly TracePart[] => [
+        ...places.flatMap((place): readonly TracePart[] => [
           {
-            label: `${eaveLabel(eave.layout)}: ${eave.quantity} ${unitWord(task, eave.quantity)}${eave.factors
+            label: `${place.label}: ${place.quantity} ${unitWord(task, place.quantity)}${place.factors
               .map(({ factor, label }) => ` x ${factor} (${label})`)
               .join('')}`,
-            value: `${eave.hours} h`,
-            ref: `eave/${eave.layout.eaveId}/${task.unit === 'LF' || task.unit === 'SF' ? 'lengthIn' : 'rafters'}`,
+            value: `${place.hours} h`,
+            ref: place.ref,
           },
-          ...eave.factors.map(({ label, factor, ref }) => ({
-            label: `${eaveLabel(eave.layout)}: factor, ${label}`,
+          ...place.factors.map(({ label, factor, ref }) => ({
+            label: `${place.label}: factor, ${label}`,
             value: `x ${factor}`,
             ref,
           })),
@@ -116,7 +188,7 @@ export function labourLines(eaves: readonly CoveredEave[], input: JobInput): rea
  */
 export function hoursFactors(
   task: Pick<LabourTask, 'aloft'>,
-  { survey }: Pick<CoveredEave, 'survey'>,
+  { survey }: { readonly survey: Pick<EaveSurvey, 'pitchRisePer12'> },
   input: JobInput,
 ): readonly HoursFactor[] {
   const { labour } = input.settings;
@@ -159,7 +231,7 @@ function rateOf(task: LabourTask, input: JobInput): { readonly hoursPerUnit: num
 }
 
 /** How much of a task an eave asks for. [sides, rafters, LF, bays, pieces, SF] */
-function taskQuantity(key: LabourTaskKey, eave: CoveredEave): number {
+function taskQuantity(key: EaveTaskKey, eave: CoveredEave): number {
   const { layout, design, cover } = eave;
   switch (key) {
     case 'survey-rafters':

@@ -1,4 +1,5 @@
 import type { Phase } from '../eave/design-document.ts';
+import { rakeTasks, type RakeTaskKey } from './rake-labour-tasks.ts';
 
 /** What a task is counted in. */
 export type LabourUnit = 'side' | 'rafter' | 'LF' | 'bay' | 'piece' | 'SF';
@@ -17,11 +18,11 @@ export type LabourTask = {
 };
 
 /**
- * Every task that the takeoff counts, in the order of the work.
+ * Every task that the takeoff counts along an eave, in the order of the work.
  * All hours are placeholders (common practice, no source) for a straight eave of a one-storey house; the shop's own
  * rates, set in Settings, take their place.
  */
-export const labourTasks = [
+export const eaveTasks = [
   {
     key: 'survey-rafters',
     label: 'Survey and number rafters',
@@ -141,8 +142,17 @@ export const labourTasks = [
   },
 ] as const satisfies readonly LabourTask[];
 
+/** Every task that the takeoff counts: along the eaves, then at the rakes. */
+export const labourTasks: readonly (LabourTask & { readonly key: LabourTaskKey })[] = [
+  ...eaveTasks,
+  ...rakeTasks,
+];
+
+/** Key of a task along an eave. */
+export type EaveTaskKey = (typeof eaveTasks)[number]['key'];
+
 /** Key of a task. */
-export type LabourTaskKey = (typeof labourTasks)[number]['key'];
+export type LabourTaskKey = EaveTaskKey | RakeTaskKey;
 
 /**
  * Looks up a task by its key.

@@ -43,6 +43,16 @@ test('placeholders keep within the ranges that the trade names', () => {
     sheathing: [0.03, 0.05],
     'drip-edge': [0.02, 0.03],
     'clean-up-side': [3, 6],
+    // A gable has two rakes, so setting up and cleaning up are half those of a side.
+    'rake-set-up': [4, 8],
+    'rake-strip-back': [0.06, 0.1],
+    'rake-framing': [0.25, 0.5],
+    'rake-barge': [0.12, 0.2],
+    'rake-fascia': [0.06, 0.1],
+    'rake-corner': [1, 4],
+    'rake-sheathing': [0.03, 0.05],
+    'rake-drip-edge': [0.02, 0.03],
+    'rake-clean-up': [1.5, 3],
   };
   expect(labourTasks.map((task) => task.key).toSorted()).toEqual(Object.keys(ranges).toSorted());
   for (const task of labourTasks) {
