@@ -74,6 +74,13 @@ export type ProblemKind =
       readonly rafter: string;
       readonly rafterRisePer12: number;
     }
+  /** A tail is wanted where an old rafter stands; the two stations are those of a tail against its left and right side. */
+  | {
+      readonly code: 'rafter-stands-there';
+      readonly rafter: string;
+      readonly leftIn: number;
+      readonly rightIn: number;
+    }
   // cutting and prices
   | {
       readonly code: 'piece-longer-than-stock';

@@ -51,6 +51,8 @@ export function problemSentence(problem: Problem): string {
       return `${problem.eave}: at ${formatLength(problem.stationIn)} the wall stands ${formatLength(problem.outIn)} out of its reference line, and nothing of the overhang is left. Read the wall again, give more overhang, or let the fascia follow the wall in Design.`;
     case 'kick-up-not-flatter':
       return `${problem.eave}: a tail kicked up to ${formatPitch(problem.kickUpRisePer12)} is not flatter than rafter ${problem.rafter} at ${formatPitch(problem.rafterRisePer12)}. Enter a flatter pitch for the kick-up, or none.`;
+    case 'rafter-stands-there':
+      return `Rafter ${problem.rafter} stands there. Against its sides a tail stands at ${formatLength(problem.leftIn)} or ${formatLength(problem.rightIn)}.`;
     case 'piece-longer-than-stock':
       return `${problem.mark} is ${formatLength(problem.pieceIn)} long, and the longest ${problem.stock} on the price list gives ${formatLength(problem.longestIn)}. ${wayOut(problem)}`;
     case 'not-enough-boards':

@@ -6,19 +6,27 @@ import { commandTable, type CommandDefinition } from './command-table.ts';
 export function listenForKeys(target: Window): () => void {
   const bindings = commandTable.flatMap(
     (command: CommandDefinition & { id: (typeof commandTable)[number]['id'] }) =>
-      command.keys === undefined
-        ? []
-        : [
-            [
-              command.keys,
-              (event: KeyboardEvent) => {
-                if (command.whileTyping !== true && isTyping(event.target)) return;
-                if (runCommand(command.id)) event.preventDefault();
-              },
-            ] as const,
-          ],
+      [command.keys, command.otherKeys].flatMap((keys) =>
+        keys === undefined
+          ? []
+          : [
+              [
+                keys,
+                (event: KeyboardEvent) => {
+                  if (!holdsAt(command, event.target)) return;
+                  if (runCommand(command.id)) event.preventDefault();
+                },
+              ] as const,
+            ],
+      ),
   );
   return tinykeys(target, Object.fromEntries(bindings), { ignore: (event) => event.isComposing });
+}
+
+function holdsAt({ whileTyping, within }: CommandDefinition, target: EventTarget | null): boolean {
+  if (within !== undefined)
+    return target instanceof Element && target.closest(`[data-keys="${within}"]`) !== null;
+  return whileTyping === true || !isTyping(target);
 }
 
 function isTyping(target: EventTarget | null): boolean {

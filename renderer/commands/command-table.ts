@@ -2,11 +2,15 @@
 export type CommandDefinition = {
   readonly id: string;
   readonly label: string;
-  readonly group: 'Go to' | 'Job' | 'Edit' | 'View';
+  readonly group: 'Go to' | 'Job' | 'Edit' | 'Tail' | 'View';
   /** Keys as tinykeys writes them; `$mod` is Command on macOS and Control elsewhere. */
   readonly keys?: string;
+  /** Keys that do the same, for keyboards without the others. */
+  readonly otherKeys?: string;
   /** Holds also while one types in a field. */
   readonly whileTyping?: boolean;
+  /** The keys hold only while the focus is inside what is marked `data-keys` with this name. */
+  readonly within?: 'tails';
 };
 
 /**
@@ -29,6 +33,41 @@ export const commandTable = [
   { id: 'edit.undo', label: 'Undo', group: 'Edit', keys: '$mod+KeyZ', whileTyping: true },
   { id: 'edit.redo', label: 'Redo', group: 'Edit', keys: '$mod+Shift+KeyZ', whileTyping: true },
   { id: 'edit.search', label: 'Search this list', group: 'Edit', keys: 'Alt+Shift+KeyF', whileTyping: true },
+  { id: 'tail.before', label: 'Tail before it', group: 'Tail', keys: 'ArrowUp', within: 'tails' },
+  { id: 'tail.next', label: 'Next tail along the wall', group: 'Tail', keys: 'ArrowDown', within: 'tails' },
+  {
+    id: 'tail.left',
+    label: 'Left by 1/16 in., or to its left side',
+    group: 'Tail',
+    keys: 'ArrowLeft',
+    within: 'tails',
+  },
+  {
+    id: 'tail.right',
+    label: 'Right by 1/16 in., or to its right side',
+    group: 'Tail',
+    keys: 'ArrowRight',
+    within: 'tails',
+  },
+  { id: 'tail.inch-left', label: 'Left by 1 in.', group: 'Tail', keys: 'Shift+ArrowLeft', within: 'tails' },
+  {
+    id: 'tail.inch-right',
+    label: 'Right by 1 in.',
+    group: 'Tail',
+    keys: 'Shift+ArrowRight',
+    within: 'tails',
+  },
+  { id: 'tail.hang', label: 'Hang a tail behind it', group: 'Tail', keys: 'Insert', within: 'tails' },
+  { id: 'tail.pin', label: 'Pin it as it stands', group: 'Tail' },
+  { id: 'tail.release', label: 'Release it to the program', group: 'Tail' },
+  {
+    id: 'tail.remove',
+    label: 'Take it away',
+    group: 'Tail',
+    keys: 'Delete',
+    otherKeys: 'Backspace',
+    within: 'tails',
+  },
   { id: 'view.palette', label: 'All commands', group: 'View', keys: '$mod+KeyK', whileTyping: true },
   { id: 'view.light', label: 'Light', group: 'View' },
   { id: 'view.dark', label: 'Dark', group: 'View' },

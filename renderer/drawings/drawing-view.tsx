@@ -1,25 +1,19 @@
 import { Maximize2, Minus, Plus } from 'lucide-react';
-import {
-  type KeyboardEvent,
-  type PointerEvent,
-  type ReactNode,
-  useLayoutEffect,
-  useMemo,
-  useRef,
-  useState,
-} from 'react';
+import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import type { Drawing } from '../../core/drawings/drawing.ts';
-import { standardScales } from '../../core/drawings/standard-scales.ts';
 import { IconButton } from '../kit/icon-button.tsx';
 import './drawings.css';
-import { atStep, fitDrawing } from './fit-drawing.ts';
+import type { OnScreen } from './fit-drawing.ts';
 import { PaintedSvg } from './painted-svg.tsx';
+import { useDrag } from './use-drag.ts';
+import { useZoom } from './use-zoom.ts';
 
 /** How far an arrow key moves the view. [px] */
 const keyStepPx = 60;
 
 /**
- * A drawing to a stated scale that fits its room. Plus, minus and 0 change the scale, arrows and dragging move it.
+ * A drawing to a stated scale that fits its room. Plus, minus and 0 change the scale, and so does the wheel with Ctrl or
+ * once the drawing was pressed; arrows and dragging move it.
  * @param heightPx - most height that it takes. [px]
  * @param onRef - called with the ref of a shape that was pressed.
  */
@@ -29,11 +23,14 @@ export function DrawingView(props: {
   readonly onRef?: ((ref: string) => void) | undefined;
   /** Stands in the line under the drawing, e.g. the steps through the rafters. */
   readonly beside?: ReactNode;
+  /** Laid over the drawing, in its own pixels: handles of what can be moved. */
+  readonly over?: ((onScreen: OnScreen) => ReactNode) | undefined;
+  /** The painting whose scale is kept while something is being moved. */
+  readonly like?: OnScreen | null | undefined;
 }) {
   const { drawing, heightPx, onRef } = props;
   const view = useRef<HTMLDivElement>(null);
   const [widthPx, setWidthPx] = useState(0);
-  const [step, setStep] = useState<number | null>(null);
   useLayoutEffect(() => {
     const element = view.current;
     if (element === null) return undefined;
@@ -42,14 +39,7 @@ export function DrawingView(props: {
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  const shown = useMemo(
-    () =>
-      widthPx === 0 ? null : step === null ? fitDrawing(drawing, widthPx, heightPx) : atStep(drawing, step),
-    [drawing, widthPx, heightPx, step],
-  );
-  const larger = () => setStep(Math.max(0, Math.ceil(shown?.step ?? 1) - 1));
-  const smaller = () => setStep(Math.min(standardScales.length - 1, Math.floor(shown?.step ?? 0) + 1));
-  const fit = () => setStep(null);
+  const { shown, zoom, fit } = useZoom({ view, drawing, widthPx, heightPx, like: props.like ?? null });
   const drag = useDrag(view);
 
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -61,10 +51,11 @@ export function DrawingView(props: {
       ArrowDown: [0, keyStepPx],
     };
     const move = moves[event.key];
-    if (event.key === '+' || event.key === '=') larger();
-    else if (event.key === '-') smaller();
+    if (event.key === '+' || event.key === '=') zoom(true);
+    else if (event.key === '-') zoom(false);
     else if (event.key === '0') fit();
-    else if (move !== undefined) view.current?.scrollBy(...move);
+    // What lies over the drawing has arrow keys of its own.
+    else if (move !== undefined && event.target === event.currentTarget) view.current?.scrollBy(...move);
     else return;
     event.preventDefault();
   };
@@ -83,43 +74,28 @@ export function DrawingView(props: {
         onKeyDown={onKeyDown}
         {...drag}
       >
-        {shown === null ? null : <PaintedSvg painted={shown.painted} onRef={onRef} />}
+        {shown === null ? null : (
+          <div className="drawing-sheet">
+            <PaintedSvg painted={shown.painted} onRef={onRef} />
+            {props.over?.(shown)}
+          </div>
+        )}
       </div>
       <div className="drawing-line">
         {props.beside}
         <span className="drawing-scale">{shown?.scaleText}</span>
-        <IconButton label="Smaller scale" icon={<Minus size={14} aria-hidden="true" />} onPress={smaller} />
-        <IconButton label="Larger scale" icon={<Plus size={14} aria-hidden="true" />} onPress={larger} />
+        <IconButton
+          label="Smaller scale"
+          icon={<Minus size={14} aria-hidden="true" />}
+          onPress={() => zoom(false)}
+        />
+        <IconButton
+          label="Larger scale"
+          icon={<Plus size={14} aria-hidden="true" />}
+          onPress={() => zoom(true)}
+        />
         <IconButton label="Fit the drawing" icon={<Maximize2 size={14} aria-hidden="true" />} onPress={fit} />
       </div>
     </div>
   );
-}
-
-/** Moves a scrolling region by dragging with the mouse; touch scrolls by itself. */
-function useDrag(view: { readonly current: HTMLDivElement | null }) {
-  const from = useRef<{ x: number; y: number; left: number; top: number } | null>(null);
-  return {
-    onPointerDown: (event: PointerEvent) => {
-      const element = view.current;
-      if (element === null || event.button !== 0 || event.pointerType !== 'mouse') return;
-      from.current = {
-        x: event.clientX,
-        y: event.clientY,
-        left: element.scrollLeft,
-        top: element.scrollTop,
-      };
-    },
-    onPointerMove: (event: PointerEvent) => {
-      const start = from.current;
-      if (start === null || event.buttons === 0) return;
-      view.current?.scrollTo(start.left - (event.clientX - start.x), start.top - (event.clientY - start.y));
-    },
-    onPointerUp: () => {
-      from.current = null;
-    },
-    onPointerLeave: () => {
-      from.current = null;
-    },
-  };
 }

@@ -86,6 +86,15 @@ export function atStep(drawing: Drawing, step: number): OnScreen {
   };
 }
 
+/**
+ * Paints a drawing at the scale of another painting, so that nothing jumps while something in it is moved.
+ * @param drawing - the drawing. [in]
+ * @param like - the painting whose scale is kept.
+ */
+export function paintLike(drawing: Drawing, like: OnScreen): OnScreen {
+  return { ...like, painted: paintForScreen(drawing, like.painted.pxPerInch) };
+}
+
 function pxPerInchAt(step: number): number {
   return (standardScales[step]?.ptPerInch ?? 1) * screenPxPerPt;
 }

@@ -63,7 +63,7 @@ export function Frame({ children }: { readonly children: ReactNode }) {
 
 function FrameMenu() {
   const commands = useLiveCommands();
-  const order: readonly CommandDefinition['group'][] = ['Go to', 'Job', 'Edit', 'View'];
+  const order: readonly CommandDefinition['group'][] = ['Go to', 'Job', 'Edit', 'Tail', 'View'];
   const groups: readonly MenuGroup[] = order
     .map((title) => ({
       title,

@@ -36,31 +36,38 @@ export function Menu(props: {
         {props.children === undefined ? null : <span>{props.children}</span>}
       </Button>
       <Popover className="popover" placement="bottom end" offset={2}>
-        <AriaMenu className="list-box" aria-label={props.label}>
-          {props.groups.map((group, index) => (
-            <MenuSection
-              key={group.title ?? String(index)}
-              className="menu-section"
-              {...(group.title === undefined ? { 'aria-label': props.label } : {})}
-            >
-              {group.title === undefined ? null : <Header className="menu-title">{group.title}</Header>}
-              {group.choices.map((choice) => (
-                <MenuItem
-                  key={choice.id}
-                  id={choice.id}
-                  className="list-box-item"
-                  textValue={choice.label}
-                  isDisabled={choice.isDisabled ?? false}
-                  onAction={choice.run}
-                >
-                  <span>{choice.label}</span>
-                  {choice.keys === undefined ? null : <kbd className="keys">{choice.keys}</kbd>}
-                </MenuItem>
-              ))}
-            </MenuSection>
-          ))}
-        </AriaMenu>
+        <MenuList label={props.label} groups={props.groups} />
       </Popover>
     </MenuTrigger>
+  );
+}
+
+/** The list of things to do by itself, for a popover of its own. */
+export function MenuList(props: { readonly label: string; readonly groups: readonly MenuGroup[] }) {
+  return (
+    <AriaMenu className="list-box" aria-label={props.label}>
+      {props.groups.map((group, index) => (
+        <MenuSection
+          key={group.title ?? String(index)}
+          className="menu-section"
+          {...(group.title === undefined ? { 'aria-label': props.label } : {})}
+        >
+          {group.title === undefined ? null : <Header className="menu-title">{group.title}</Header>}
+          {group.choices.map((choice) => (
+            <MenuItem
+              key={choice.id}
+              id={choice.id}
+              className="list-box-item"
+              textValue={choice.label}
+              isDisabled={choice.isDisabled ?? false}
+              onAction={choice.run}
+            >
+              <span>{choice.label}</span>
+              {choice.keys === undefined ? null : <kbd className="keys">{choice.keys}</kbd>}
+            </MenuItem>
+          ))}
+        </MenuSection>
+      ))}
+    </AriaMenu>
   );
 }
