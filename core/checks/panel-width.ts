@@ -1,3 +1,4 @@
+import { courseWidthsIn } from '../takeoff/cover.ts';
 import { found, held, type Check, source, step, wholeEave } from './answer.ts';
 import { leastPanelWidthIn } from './data/panel-ratings.ts';
 import { atLeast, length } from './measured.ts';
@@ -23,7 +24,8 @@ export const panelWidth: Check = {
         verdict: 'not-covered',
         remedy: 'There are no panels on this eave, so the rule says nothing of it.',
       });
-    const narrowestIn = Math.min(cover.strip.widthIn, ...cover.courses.courseWidthsIn);
+    const courseWidths = courseWidthsIn(cover.boards);
+    const narrowestIn = Math.min(cover.strip.widthIn, ...courseWidths);
     const shortIn = leastPanelWidthIn - cover.strip.widthIn;
     return held({
       what,
@@ -49,7 +51,7 @@ export const panelWidth: Check = {
         step(
           'Narrowest course',
           'panels of the price list, gaps at the edges',
-          `${cover.courses.courseWidthsIn.length} courses`,
+          `${courseWidths.length} courses`,
           length(narrowestIn).text,
         ),
       ],

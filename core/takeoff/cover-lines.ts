@@ -3,75 +3,76 @@ import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
 import { formatPitch } from '../units/pitch.ts';
 import type { JobInput } from '../job/job-file.ts';
-import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';
-import type { Cover, CoveredEave } from './cover.ts';
+import { type Cover, courseCount, type CoveredEave } from './cover.ts';
+import type { SheetPart } from './pack-sheets.ts';
+import { type CoverBoard, jointsOfCourse } from './panel-layout.ts';
 import { hundredths, hundredthsUp, sumDecimals } from './quantities.ts';
-import { plankCourses, sheetsNeeded } from './sheathing-strip.ts';
+import type { SheathingStrip } from './sheathing-strip.ts';
+import type { SheetUse } from './sheet-lines.ts';
 import { counted, eaveLabel, idPart, whereText } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
-type Panelled = CoveredEave & { readonly cover: Extract<Cover, { kind: 'panels' }> };
 type Planked = CoveredEave & { readonly cover: Extract<Cover, { kind: 'planks' }> };
 
 /**
- * One line for each sheet or plank item that covers the overhangs: panels in square feet with the sheets to rip them
- * from, planks in running feet with waste.
- * @param eaves - the eaves with their cover.
- * @param input - for the saw kerf [in] and the waste on planks [%].
- * @returns lines such as `sheathing-PLY`, and what is missing to buy them.
+ * What the sheathing of an eave is cut from sheets: every panel as laid, with how the strip came about.
+ * @param eave - with its cover.
+ * @returns nothing where planks or nothing cover it.
  */
-export function coverLines(
-  eaves: readonly CoveredEave[],
-  input: JobInput,
-): { readonly lines: readonly TakeoffLine[]; readonly lacks: readonly Problem[] } {
-  const panelled = eaves.filter((eave): eave is Panelled => eave.cover.kind === 'panels');
-  const planked = eaves.filter((eave): eave is Planked => eave.cover.kind === 'planks');
-  return {
-    lines: [
-      ...byItem(panelled).map((group) => panelLine(group, input)),
-      ...byItem(planked).map((group) => plankLine(group, input)),
-    ],
-    lacks: eaves.flatMap(({ coverLacks }) => (coverLacks === null ? [] : [coverLacks])),
-  };
+export function sheathingUse(eave: CoveredEave): readonly SheetUse[] {
+  const { cover, layout } = eave;
+  if (cover.kind !== 'panels') return [];
+  return [
+    {
+      use: 'sheathing',
+      item: cover.item,
+      sheet: cover.sheet,
+      layout,
+      parts: cover.boards.map(partOf),
+      areaSqFt: cover.strip.areaSqFt,
+      trace: [...stripParts(eave, cover.strip), ...coursesParts(eave, cover.boards)],
+    },
+  ];
 }
 
-function panelLine(group: readonly [Panelled, ...Panelled[]], input: JobInput): TakeoffLine {
-  const { item, sheet } = group[0].cover;
-  const sheets = sheetsNeeded(
-    group.map(({ cover }) => cover.courses),
-    sheet,
-    input.settings.cutting.kerfIn,
-  );
-  const areas = group.map(({ cover }) => hundredths(cover.strip.areaSqFt));
-  const area = sumDecimals(areas);
-  return {
-    id: `sheathing${item === undefined ? '-panels' : `-${idPart(item.id)}`}`,
-    kind: 'sheet',
-    phase: 'Sheathing and edge',
-    description: `Sheathing ${item?.description ?? 'panels, none chosen'}, ${counted(sheets, 'sheet')}`,
-    clientWording: 'Roof sheathing over the new overhang',
-    quantity: decimalText(area),
-    unit: 'SF',
-    taxable: item?.taxable ?? true,
-    where: whereText(group.map(({ layout }, index) => ({ layout, amount: `${areas[index] ?? ''} SF` }))),
-    madeOf: [
-      ...group.flatMap((eave) => stripParts(eave, eave.cover.strip)),
-      {
-        label: `Ripped from sheets ${formatLength(sheet.widthIn)} by ${formatLength(sheet.lengthIn)}, 1/8" gaps`,
-        value: counted(sheets, 'sheet'),
-        ...(item === undefined ? {} : { ref: `price/${item.id}` }),
-      },
-    ],
-    need: { kind: 'sheets', itemId: item?.id ?? '', sheets, areaSqFt: area.toNumber() },
-  };
+/** The rectangle that a laid panel is cut to. [in] */
+export function partOf({ fromIn, toIn, lowIn, highIn }: CoverBoard): SheetPart {
+  return { lengthIn: toIn - fromIn, widthIn: highIn - lowIn };
+}
+
+/** How the courses of an eave are made up, with their joints. */
+export function coursesParts(
+  { layout }: Pick<CoveredEave, 'layout'>,
+  boards: readonly CoverBoard[],
+): readonly TracePart[] {
+  return [...Map.groupBy(boards, ({ course }) => course)].map(([course, ofCourse]) => {
+    const loose = jointsOfCourse(ofCourse).filter(({ tailId }) => tailId === null).length;
+    return {
+      label: `${eaveLabel(layout)}: course ${course} from the edge, ${counted(ofCourse.length, 'piece')}, joints on tails${
+        loose === 0 ? '' : `, ${loose} between tails over a block`
+      }`,
+      value: formatLength(ofCourse.reduce((width, { lowIn, highIn }) => Math.max(width, highIn - lowIn), 0)),
+    };
+  });
+}
+
+/**
+ * One line for each plank item that covers the overhangs, in running feet with waste.
+ * @param eaves - the eaves with their cover.
+ * @param input - for the waste on planks [%].
+ * @returns lines such as `sheathing-1x6`.
+ */
+export function plankLines(eaves: readonly CoveredEave[], input: JobInput): readonly TakeoffLine[] {
+  const planked = eaves.filter((eave): eave is Planked => eave.cover.kind === 'planks');
+  return byItem(planked).map((group) => plankLine(group, input));
 }
 
 function plankLine(group: readonly [Planked, ...Planked[]], input: JobInput): TakeoffLine {
   const { item, coverIn } = group[0].cover;
   const waste = input.settings.plankWastePercent;
   const runs = group.map(({ cover }) => {
-    const courses = plankCourses(cover.strip.widthIn, cover.coverIn);
+    const courses = courseCount(cover.boards);
     return { courses, feet: hundredths(new Decimal(courses).times(cover.strip.lengthIn).div(12)) };
   });
   const net = sumDecimals(runs.map(({ feet }) => feet));
@@ -102,10 +103,7 @@ function plankLine(group: readonly [Planked, ...Planked[]], input: JobInput): Ta
   };
 }
 
-function stripParts(
-  { layout, survey }: CoveredEave,
-  strip: Panelled['cover']['strip'],
-): readonly TracePart[] {
+function stripParts({ layout, survey }: CoveredEave, strip: SheathingStrip): readonly TracePart[] {
   const label = eaveLabel(layout);
   const { eaveId } = layout;
   return [
@@ -128,8 +126,8 @@ function stripParts(
   ];
 }
 
-function byItem<E extends Panelled | Planked>(eaves: readonly E[]): readonly (readonly [E, ...E[]])[] {
-  const groups = new Map<string, [E, ...E[]]>();
+function byItem(eaves: readonly Planked[]): readonly (readonly [Planked, ...Planked[]])[] {
+  const groups = new Map<string, [Planked, ...Planked[]]>();
   for (const eave of eaves) {
     const key = eave.cover.item?.id ?? '';
     const group = groups.get(key);

@@ -4,16 +4,30 @@ import type { Phase } from '../eave/design-document.ts';
 import type { Fastening } from '../pricing/shop-settings.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
-import { nailsAcross, plankCourses } from './sheathing-strip.ts';
+import type { EaveLayout } from '../layout/layout-types.ts';
+import type { CoverBoard } from './panel-layout.ts';
+import { nailsAcross } from './sheathing-strip.ts';
 import { patternNails, staggeredNails } from './stagger.ts';
 import { counted, eaveLabel } from './takeoff-context.ts';
 
-/** Nails of one kind for one use on one eave, net of loss. */
+/** Nails of one kind for one use on one eave or rake, net of loss. */
 export type NailUse = {
   readonly nail: string;
-  readonly use: 'extender' | 'plate' | 'block' | 'fascia' | 'sheathing';
+  readonly use:
+    | 'extender'
+    | 'plate'
+    | 'block'
+    | 'fascia'
+    | 'sheathing'
+    | 'lookout'
+    | 'ladder'
+    | 'barge'
+    | 'rake-fascia'
+    | 'rake-sheathing';
   readonly phase: Phase;
   readonly eaveId: string;
+  /** Present for a rake on that eave. */
+  readonly rakeId?: string;
   readonly count: number;
   readonly parts: readonly TracePart[];
 };
@@ -118,10 +132,22 @@ function blockNails({ layout }: CoveredEave, fastening: Fastening): NailUse {
   };
 }
 
+/**
+ * Nails of a fascia at each tail or lookout, by its depth.
+ * @param depthIn - actual depth of the fascia. [in]
+ * @returns the count and the setting that gave it; 7-1/4 -> `fasciaNailsDeep`, 3.
+ */
+export function fasciaNailsEach(
+  depthIn: number,
+  fastening: Fastening,
+): { readonly each: number; readonly setting: 'fasciaNailsShallow' | 'fasciaNailsDeep' } {
+  const setting = depthIn <= shallowFasciaIn ? 'fasciaNailsShallow' : 'fasciaNailsDeep';
+  return { each: fastening[setting], setting };
+}
+
 function fasciaNails({ layout, design }: CoveredEave, fastening: Fastening): NailUse {
   const depthIn = dressedSection(design.fascia.stock.section)?.depthIn ?? Number.POSITIVE_INFINITY;
-  const shallow = depthIn <= shallowFasciaIn;
-  const each = shallow ? fastening.fasciaNailsShallow : fastening.fasciaNailsDeep;
+  const { each, setting } = fasciaNailsEach(depthIn, fastening);
   const tails = layout.extenders.length;
   const joints = Math.max(0, layout.fascia.length - 1);
   const count = layout.fascia.length === 0 ? 0 : (tails + joints) * each;
@@ -135,45 +161,45 @@ function fasciaNails({ layout, design }: CoveredEave, fastening: Fastening): Nai
       {
         label: `${eaveLabel(layout)}, fascia: ${counted(tails, 'tail')} and ${counted(joints, 'joint')}, ${each} each`,
         value: counted(count, 'nail'),
-        ref: `setting/fastening.${shallow ? 'fasciaNailsShallow' : 'fasciaNailsDeep'}`,
+        ref: `setting/fastening.${setting}`,
       },
     ],
   };
 }
 
 function sheathingNails({ layout, cover }: CoveredEave, fastening: Fastening): NailUse {
-  const supports = layout.extenders.length;
-  const crossings =
-    cover.kind === 'panels'
-      ? supports + cover.courses.panelsAlong - 1
-      : cover.kind === 'planks'
-        ? supports
-        : 0;
-  const each =
-    cover.kind === 'panels'
-      ? cover.courses.courseWidthsIn.reduce(
-          (sum, widthIn) => sum + nailsAcross(widthIn, fastening.sheathingSpacingIn),
-          0,
-        )
-      : cover.kind === 'planks'
-        ? plankCourses(cover.strip.widthIn, cover.coverIn) * fastening.plankNailsPerBearing
-        : 0;
-  const onWhat =
-    cover.kind === 'panels'
-      ? `${counted(supports, 'extender')} and ${counted(crossings - supports, 'panel joint')}`
-      : counted(supports, 'bearing');
+  const { planks, parts, count } = coverNails(layout, cover, fastening);
   return {
     nail: fastening.sheathingNail,
     use: 'sheathing',
     phase: 'Sheathing and edge',
     eaveId: layout.eaveId,
-    count: crossings * each,
-    parts: [
-      {
-        label: `${eaveLabel(layout)}, sheathing: ${onWhat}, ${each} across the strip`,
-        value: counted(crossings * each, 'nail'),
-        ref: `setting/fastening.${cover.kind === 'planks' ? 'plankNailsPerBearing' : 'sheathingSpacingIn'}`,
-      },
-    ],
+    count,
+    parts: parts.map(({ course, tails, joints, each }) => ({
+      label: `${eaveLabel(layout)}, sheathing, course ${course}: ${counted(tails, 'tail')}${
+        joints === 0 ? '' : ` and ${counted(joints, 'joint')}`
+      }, ${each} nails each`,
+      value: counted((tails + joints) * each, 'nail'),
+      ref: `setting/fastening.${planks ? 'plankNailsPerBearing' : 'sheathingSpacingIn'}`,
+    })),
   };
+}
+
+/** Rows of nails in each course: one on each tail, one more at each joint for the second board. */
+function coverNails(layout: EaveLayout, cover: CoveredEave['cover'], fastening: Fastening) {
+  const planks = cover.kind === 'planks';
+  const boards = cover.kind === 'none' ? [] : cover.boards;
+  const parts = [...Map.groupBy(boards, ({ course }) => course)].map(([course, ofCourse]) => {
+    const { fromIn, toIn } = runOf(ofCourse);
+    const tails = layout.extenders.filter(({ centreIn }) => centreIn >= fromIn && centreIn <= toIn).length;
+    const widthIn = ofCourse.reduce((width, { lowIn, highIn }) => Math.max(width, highIn - lowIn), 0);
+    const each = planks ? fastening.plankNailsPerBearing : nailsAcross(widthIn, fastening.sheathingSpacingIn);
+    return { course, tails, joints: ofCourse.length - 1, each };
+  });
+  const count = parts.reduce((sum, { tails, joints, each }) => sum + (tails + joints) * each, 0);
+  return { planks, parts, count };
+}
+
+function runOf(boards: readonly CoverBoard[]): { readonly fromIn: number; readonly toIn: number } {
+  return { fromIn: boards[0]?.fromIn ?? 0, toIn: boards.at(-1)?.toIn ?? 0 };
 }

@@ -1,6 +1,5 @@
-import { dressedSection } from '../lumber/dressed-sizes.ts';
+import { edgeBoards } from '../eave/edge-boards.ts';
 import { slopeFactor } from '../units/pitch.ts';
-import { sixteenthsUp } from '../units/sixteenths.ts';
 import type { EaveToTakeOff } from './takeoff-context.ts';
 
 /** Size of one sheet and gap between sheets. [in] */
@@ -19,81 +18,89 @@ export const panelGapIn = 0.125;
 export type SheathingStrip = {
   /** Up the slope. [in] */
   readonly widthIn: number;
-  /** Along the eave. [in] */
+  /** Stations of its ends; along the eave it is as long as they are apart. [in] */
+  readonly fromIn: number;
+  readonly toIn: number;
   readonly lengthIn: number;
   readonly areaSqFt: number;
+  /** Of kicked-up tails: how far up from the edge the pitch breaks, where courses have to meet; else null. [in] */
+  readonly breakIn: number | null;
 };
 
 /**
- * Size of the strip: width = (level overhang + fascia thickness where covered) x slope factor + tie-back.
- * Source: slope factor sqrt(1 + m^2), as on framing-square tables.
+ * Size of the strip: width = (longest level overhang + edge boards where covered) x slope factor + tie-back. Of kicked-up
+ * tails it runs at their own slope to the break, and on from there as far as the tie-back asks beyond it. It is as long as
+ * the fascia's face; at an inside corner it begins at the wall's end, since its upper edge does, and is cut along the
+ * valley. Not rounded. Source: slope factor sqrt(1 + m^2), as on framing-square tables.
  * @param eave - the eave as surveyed, designed and laid out.
  * @returns 16 in. at 6/12, fascia not covered, no tie-back -> 17.89 in. wide. [in, SF]
  */
 export function sheathingStrip({ survey, design, layout }: EaveToTakeOff): SheathingStrip {
-  const fasciaIn = design.sheathing.coversFascia
-    ? (dressedSection(design.fascia.stock.section)?.thicknessIn ?? 0)
-    : 0;
-  const widthIn =
-    (layout.overhangLevelIn + fasciaIn) * slopeFactor(survey.pitchRisePer12) + design.sheathing.tieBackIn;
-  const lengthIn = layout.fasciaLengthIn;
-  return { widthIn, lengthIn, areaSqFt: (widthIn * lengthIn) / 144 };
+  const { left, right } = layout.fasciaRun;
+  const fromIn = Math.min(0, left.faceIn);
+  const toIn = Math.max(layout.wallLengthIn, right.faceIn);
+  const lengthIn = toIn - fromIn;
+  const edgeIn = design.sheathing.coversFascia ? edgeBoards(design).thicknessIn : 0;
+  const breakIn = breakUpIn(layout, edgeIn);
+  const { widthIn } = breakIn ?? {
+    widthIn: (longestOverhangIn(layout) + edgeIn) * slopeFactor(survey.pitchRisePer12),
+  };
+  const beyondIn = Math.max(0, design.sheathing.tieBackIn - (breakIn?.insideIn ?? 0));
+  return {
+    widthIn: widthIn + beyondIn,
+    fromIn,
+    toIn,
+    lengthIn,
+    areaSqFt: ((widthIn + beyondIn) * lengthIn) / 144,
+    breakIn: breakIn?.widthIn ?? null,
+  };
 }
 
-/** How one strip is covered by panels laid with their length along the eave. */
-export type PanelCourses = {
-  /** Widths of the courses, from the edge up. [in] */
-  readonly courseWidthsIn: readonly number[];
-  /** Panels one behind the other along the eave, in each course. */
-  readonly panelsAlong: number;
-};
+/** On a bowed wall the tails' own overhangs differ, and the strip has to reach the wall line at the longest. [in] */
+function longestOverhangIn({ extenders, overhangLevelIn }: EaveToTakeOff['layout']): number {
+  return extenders.reduce(
+    (longest, extender) => Math.max(longest, extender.overhangLevelIn),
+    overhangLevelIn,
+  );
+}
 
-/**
- * Divides a strip into courses of panels with a gap at every edge.
- * @param strip - width up the slope and length along the eave. [in]
- * @param sheet - size of one panel. [in]
- * @returns whole courses of the panel's width, then the rest; 60 in. with 48 in. panels -> 48 and 11-7/8 in. [in]
- */
-export function panelCourses(
-  strip: Pick<SheathingStrip, 'widthIn' | 'lengthIn'>,
-  sheet: SheetSize,
-): PanelCourses {
-  const courseWidthsIn: number[] = [];
-  let leftIn = strip.widthIn;
-  while (leftIn > 1e-6) {
-    const widthIn = Math.min(leftIn, sheet.widthIn);
-    courseWidthsIn.push(widthIn);
-    leftIn -= widthIn + panelGapIn;
+/** From the edge up to the furthest break of kicked-up tails, and how far inside the wall it lies along the roof. [in] */
+function breakUpIn(
+  { extenders }: EaveToTakeOff['layout'],
+  edgeIn: number,
+): { readonly widthIn: number; readonly insideIn: number } | null {
+  let furthest: { readonly widthIn: number; readonly insideIn: number } | null = null;
+  for (const { section } of extenders) {
+    const { kickUp, slopeFactor: ownFactor } = section;
+    if (kickUp === null) continue;
+    const widthIn = kickUp.breakToTailIn + edgeIn * ownFactor;
+    if (furthest !== null && widthIn <= furthest.widthIn) continue;
+    furthest = { widthIn, insideIn: -kickUp.breakOutIn * slopeFactor(kickUp.roofPitchRisePer12) };
   }
-  const panelsAlong = Math.ceil((strip.lengthIn + panelGapIn) / (sheet.lengthIn + panelGapIn) - 1e-9);
-  return { courseWidthsIn, panelsAlong: Math.max(1, panelsAlong) };
+  return furthest;
 }
 
 /**
- * Counts the sheets that strips of several eaves are ripped from: widest strip first, each into the first sheet that
- * still has room, one saw kerf between two rips.
- * @param courses - the courses of every eave. [in]
- * @param sheet - size of one sheet. [in]
- * @param kerfIn - width of the saw cut. [in]
- * @returns whole sheets; five strips of 17.89 in. from 48 in. sheets -> 3.
+ * Divides a strip into courses from the edge up, with a gap at every edge; where the pitch breaks a course ends.
+ * @param strip - width up the slope. [in]
+ * @param coverIn - width of one panel, or what one plank covers. [in]
+ * @param gapIn - between two courses. [in]
+ * @returns lower and upper edge of each course; 60 in. with 48 in. panels and 1/8 in. -> 0 to 48, 48-1/8 to 60. [in]
  */
-export function sheetsNeeded(courses: readonly PanelCourses[], sheet: SheetSize, kerfIn: number): number {
-  const kerf = sixteenthsUp(kerfIn);
-  const room = Math.floor(sheet.widthIn * 16 + 1e-6) + kerf;
-  const rips = courses
-    .flatMap(({ courseWidthsIn, panelsAlong }) =>
-      courseWidthsIn.flatMap((widthIn) =>
-        Array.from({ length: panelsAlong }, () => sixteenthsUp(widthIn) + kerf),
-      ),
-    )
-    .sort((a, b) => b - a);
-  const left: number[] = [];
-  for (const rip of rips) {
-    const index = left.findIndex((space) => space >= rip);
-    if (index === -1) left.push(room - rip);
-    else left[index] = (left[index] ?? 0) - rip;
-  }
-  return left.length;
+export function coursesOf(
+  { widthIn, breakIn }: Pick<SheathingStrip, 'widthIn' | 'breakIn'>,
+  coverIn: number,
+  gapIn: number,
+): readonly { readonly lowIn: number; readonly highIn: number }[] {
+  const courses: { lowIn: number; highIn: number }[] = [];
+  let lowIn = 0;
+  for (const topIn of breakIn === null ? [widthIn] : [breakIn, widthIn])
+    while (topIn - lowIn > 1e-6) {
+      const highIn = Math.min(topIn, lowIn + coverIn);
+      courses.push({ lowIn, highIn });
+      lowIn = highIn + gapIn;
+    }
+  return courses;
 }
 
 /**
@@ -104,14 +111,4 @@ export function sheetsNeeded(courses: readonly PanelCourses[], sheet: SheetSize,
  */
 export function nailsAcross(widthIn: number, spacingIn: number): number {
   return widthIn <= 0 ? 0 : Math.ceil(widthIn / spacingIn - 1e-9) + 1;
-}
-
-/**
- * Courses of planks that a strip takes.
- * @param widthIn - strip width up the slope. [in]
- * @param coverIn - width that one plank covers. [in]
- * @returns whole courses, rounded up; 17.89 in. with 5-1/2 in. planks -> 4.
- */
-export function plankCourses(widthIn: number, coverIn: number): number {
-  return Math.max(1, Math.ceil(widthIn / coverIn - 1e-9));
 }

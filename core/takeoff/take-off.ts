@@ -6,7 +6,7 @@ import type { EaveLayout } from '../layout/layout-types.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';
 import type { Problem } from '../problems/problem.ts';
 import { coverEave } from './cover.ts';
-import { coverLines } from './cover-lines.ts';
+import { plankLines, sheathingUse } from './cover-lines.ts';
 import { edgeLines } from './edge-line.ts';
 import { extraLines } from './extra-lines.ts';
 import { labourLines } from './labour-lines.ts';
@@ -15,6 +15,7 @@ import { nailLines } from './nail-lines.ts';
 import { eavePieces } from './pieces.ts';
 import { rakePieces } from './rake-pieces.ts';
 import { sumDecimals } from './quantities.ts';
+import { sheetLines } from './sheet-lines.ts';
 import { eaveLabel, eavesToTakeOff } from './takeoff-context.ts';
 import type { Takeoff } from './takeoff-types.ts';
 import { uncutPieces } from './uncut-pieces.ts';
@@ -38,12 +39,12 @@ export function takeOff(
   const covered = counted.map((eave) => coverEave(eave, input));
   const pieces = [...counted.flatMap((eave) => eavePieces(eave)), ...rakes.flatMap(rakePieces)];
   const nails = nailLines(covered, input);
-  const cover = coverLines(covered, input);
   const labour = labourLines(covered, input);
   const lines = [
     ...lumberLines(pieces, counted, rakes),
     ...nails.lines,
-    ...cover.lines,
+    ...sheetLines(covered.flatMap(sheathingUse), input.settings.cutting.kerfIn),
+    ...plankLines(covered, input),
     ...edgeLines(counted, input),
     ...labour,
     ...extraLines(input),
@@ -56,7 +57,7 @@ export function takeOff(
     lacks: [
       ...eaves.flatMap((eave) => uncountedEave(input, eave)),
       ...uncutPieces(input, counted),
-      ...cover.lacks,
+      ...covered.flatMap(({ coverLacks }) => (coverLacks === null ? [] : [coverLacks])),
       ...nails.lacks,
       ...(Number(input.settings.labour.wageUsdPerHour) === 0 && labour.length > 0
         ? [{ code: 'no-wage', field: 'settings.labour.wageUsdPerHour' } as const]

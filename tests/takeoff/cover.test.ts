@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dripEdgePieces } from '../../core/takeoff/drip-edge.ts';
-import { panelCourses, panelGapIn, sheetsNeeded } from '../../core/takeoff/sheathing-strip.ts';
+import { packSheets, type SheetPart } from '../../core/takeoff/pack-sheets.ts';
+import { coursesOf, panelGapIn } from '../../core/takeoff/sheathing-strip.ts';
 import { lineOf, smallTakeoff } from './small-job.ts';
 
 const sheet = { widthIn: 48, lengthIn: 96 };
@@ -27,56 +28,89 @@ describe('cover of the overhang', () => {
   test('panel courses and their gaps cover the strip and no more', () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 200, noNaN: true }), (widthIn) => {
-        const { courseWidthsIn } = panelCourses({ widthIn, lengthIn: 100 }, sheet);
+        const courses = coursesOf({ widthIn, breakIn: null }, sheet.widthIn, panelGapIn);
         const covered =
-          courseWidthsIn.reduce((sum, course) => sum + course, 0) + panelGapIn * (courseWidthsIn.length - 1);
+          courses.reduce((sum, { lowIn, highIn }) => sum + highIn - lowIn, 0) +
+          panelGapIn * (courses.length - 1);
         expect(covered).toBeGreaterThan(widthIn - panelGapIn - 1e-5);
         expect(covered).toBeLessThan(widthIn + 1e-5);
       }),
     );
   });
 
-  test('a strip of 34 ft takes five panels along', () => {
-    // 4 x 96 + 3 x 1/8 = 384-3/8 in. is short of 408 in.
-    expect(panelCourses({ widthIn: 17.9, lengthIn: 408 }, sheet).panelsAlong).toBe(5);
+  test('where the pitch breaks, a course ends and another begins', () => {
+    expect(coursesOf({ widthIn: 50, breakIn: 20 }, 48, 0.125)).toEqual([
+      { lowIn: 0, highIn: 20 },
+      { lowIn: 20.125, highIn: 50 },
+    ]);
   });
 
   test('two rips of 17.89 in. come out of a 4 ft sheet, a third does not', () => {
-    const courses = panelCourses({ widthIn: 17.89, lengthIn: 408 }, sheet);
-    expect(sheetsNeeded([courses], sheet, 0.125)).toBe(3);
+    const rips = Array.from({ length: 5 }, () => ({ widthIn: 17.89, lengthIn: 96 }));
+    expect(packSheets([rips], sheet, 0.125)).toEqual([3]);
   });
 
   test('two rips of 24 in. do not come out of a 4 ft sheet, since the kerf takes its eighth', () => {
-    const courses = panelCourses({ widthIn: 24, lengthIn: 190 }, sheet);
-    expect(courses.panelsAlong).toBe(2);
-    expect(sheetsNeeded([courses], sheet, 0.125)).toBe(2);
-    expect(sheetsNeeded([courses], sheet, 0)).toBe(1);
+    const rips = Array.from({ length: 2 }, () => ({ widthIn: 24, lengthIn: 96 }));
+    expect(packSheets([rips], sheet, 0.125)).toEqual([2]);
+    expect(packSheets([rips], sheet, 0)).toEqual([1]);
   });
 
-  test('sheets hold no less than the area of their rips', () => {
+  test('short panels share a rip: two of 47 in. with the kerf between them, not two of 48', () => {
+    const long = [
+      { widthIn: 18, lengthIn: 96 },
+      { widthIn: 18, lengthIn: 96 },
+    ];
+    const short = (lengthIn: number) => [
+      { widthIn: 18, lengthIn },
+      { widthIn: 18, lengthIn },
+    ];
+    expect(packSheets([[...long, ...short(47)]], sheet, 0.125)).toEqual([2]);
+    // 48 + 1/8 + 48 does not come out of one rip, but the second sheet holds two rips.
+    expect(packSheets([[...long, ...short(48)]], sheet, 0.125)).toEqual([2]);
+    expect(packSheets([[...long, ...short(48), ...short(48)]], sheet, 0.125)).toEqual([3]);
+    expect(packSheets([[...long, ...short(47), ...short(47)]], sheet, 0.125)).toEqual([2]);
+  });
+
+  test('a later use takes what an earlier one leaves, and opens sheets only for the rest', () => {
+    const strips = Array.from({ length: 3 }, () => ({ widthIn: 18, lengthIn: 96 }));
+    const narrow = { widthIn: 5.5, lengthIn: 21 };
+    // Sheet 1: two strips, 11.75 in. left, two rips of 5-1/2 with their kerfs; four pieces of 21 in. in each rip.
+    expect(packSheets([strips, [narrow, narrow]], sheet, 0.125)).toEqual([2, 0]);
+    expect(packSheets([[narrow], strips], sheet, 0.125)).toEqual([1, 1]);
+  });
+
+  const parts = fc.array(
+    fc.record({ widthIn: fc.integer({ min: 2, max: 48 }), lengthIn: fc.integer({ min: 6, max: 96 }) }),
+    { minLength: 1, maxLength: 12 },
+  );
+
+  test('sheets hold no less than the area of their parts, and no more than one part each', () => {
     fc.assert(
-      fc.property(
-        fc.array(
-          fc.record({
-            widthIn: fc.integer({ min: 2, max: 120 }),
-            lengthIn: fc.integer({ min: 12, max: 900 }),
-          }),
-          {
-            minLength: 1,
-            maxLength: 6,
-          },
-        ),
-        (strips) => {
-          const courses = strips.map((strip) => panelCourses(strip, sheet));
-          const ripped = courses.reduce(
-            (sum, { courseWidthsIn, panelsAlong }) =>
-              sum + panelsAlong * courseWidthsIn.reduce((width, course) => width + course, 0),
-            0,
-          );
-          const sheets = sheetsNeeded(courses, sheet, 0.125);
-          expect(sheets * sheet.widthIn).toBeGreaterThanOrEqual(ripped - 1e-6);
-        },
-      ),
+      fc.property(parts, (all) => {
+        const [sheets = 0] = packSheets([all], sheet, 0.125);
+        const area = all.reduce((sum, { widthIn, lengthIn }) => sum + widthIn * lengthIn, 0);
+        expect(sheets * sheet.widthIn * sheet.lengthIn).toBeGreaterThanOrEqual(area);
+        expect(sheets).toBeLessThanOrEqual(all.length);
+      }),
+    );
+  });
+
+  test('sheets do not fall short of what any order of rips needs: each part tried in a whole rip of its own', () => {
+    // A part alone in a rip is never better than sharing one, so ours needs no more sheets than that.
+    const alone = (all: readonly SheetPart[]): number => {
+      const room: number[] = [];
+      for (const { widthIn } of all.toSorted((a, b) => b.widthIn - a.widthIn)) {
+        const at = room.findIndex((left) => left >= widthIn);
+        if (at < 0) room.push(48 - widthIn - 0.125);
+        else room[at] = (room[at] ?? 0) - widthIn - 0.125;
+      }
+      return room.length;
+    };
+    fc.assert(
+      fc.property(parts, (all) => {
+        expect(packSheets([all], sheet, 0.125)[0]).toBeLessThanOrEqual(alone(all));
+      }),
     );
   });
 
