@@ -10,6 +10,7 @@ import { ensureBrowser } from '../app/ensure-browser.ts';
 import { sideBySide } from './measure.ts';
 import { lengthenJob } from './lengthen-job.ts';
 import { timeStart } from './start-time.ts';
+import { timeStore } from './store.ts';
 
 /** `npm run bench`: medians and ratios, measured side by side in one run. One line of JSON a figure. */
 const sample = readSample();
@@ -55,6 +56,7 @@ for (const [name, input] of [
 }
 
 print('start to first usable screen', await timeStart(ensureBrowser()));
+print('a shop after ten years beside one of 200 jobs', await timeStore());
 
 function readSample(): JobInput {
   const text = readFileSync(
