@@ -8,6 +8,7 @@ import { SectionLinks } from '../kit/section-links.tsx';
 import { ChecksSection } from './checks/checks-section.tsx';
 import type { Surroundings } from './compute/computation.ts';
 import { useComputation } from './compute/use-computation.ts';
+import { useJobSearch, useSearchedPlans } from './compute/use-plan-search.ts';
 import { CutPlanSection } from './cut-plan/cut-plan-section.tsx';
 import { DesignSection } from './design/design-section.tsx';
 import type { JobEditor } from './editor/job-editor.ts';
@@ -36,7 +37,13 @@ export function OpenedJob(props: {
   const section: SectionId = isSection(params['section']) ? params['section'] : 'survey';
   const state = useSyncExternalStore(editor.subscribe, editor.read);
   const documents = state.history.present;
-  const { computation, isWorking } = useComputation(documents, surroundings, state.history.typingAt !== null);
+  const { computation, isWorking } = useComputation(
+    documents,
+    surroundings,
+    state.history.typingAt !== null,
+    useSearchedPlans().solved,
+  );
+  useJobSearch(computation);
   const [eaveId, showEave] = useState<string | null>(documents.survey.eaves[0]?.id ?? null);
   const [walking, setWalking] = useState<{ readonly ref: string; readonly turn: number } | null>(null);
   const walkBack = useCallback(

@@ -1,3 +1,4 @@
+import type { CutPlan } from '../../../core/cutting/cut-plan-types.ts';
 import { computeJob } from '../../../core/job/compute-job.ts';
 import type { JobInput } from '../../../core/job/job-file.ts';
 import type { JobResult } from '../../../core/job/job-result.ts';
@@ -34,11 +35,13 @@ export const nothingComputed: Computation = { good: null, current: false, proble
  * @param before - the figures so far.
  * @param documents - the job as it stands now.
  * @param surroundings - day, settings and prices.
+ * @param solved - cut plans that were searched before, by `problemKey`.
  */
 export function computeNext(
   before: Computation,
   documents: Documents,
   surroundings: Surroundings,
+  solved?: ReadonlyMap<string, CutPlan>,
 ): Computation {
   const unread = draftProblems(documents).filter((problem) => countsInFigures(problem.field));
   const misplaced = placementProblems(documents);
@@ -48,7 +51,7 @@ export function computeNext(
   const filled = unread.length === 0 ? documents : withoutUnfilled(documents);
   if (filled === null) return { good: null, current: false, problems: [...unread, ...misplaced] };
   const input = inputOf(filled, surroundings);
-  const computed = computeJob(input);
+  const computed = computeJob(input, solved);
   if (!computed.ok) {
     const others = misplaced.filter((problem) => problem.field !== computed.problem.field);
     return { good: before.good, current: false, problems: [...unread, computed.problem, ...others] };

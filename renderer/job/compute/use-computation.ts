@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import type { CutPlan } from '../../../core/cutting/cut-plan-types.ts';
 import type { Documents } from '../editor/documents.ts';
 import { type Computation, computeNext, nothingComputed, type Surroundings } from './computation.ts';
 
@@ -19,12 +20,14 @@ type Made = {
  * Keeps the figures up with what is typed: at once while that takes no time that a person notices, else at the next
  * pause in the typing.
  * @param isTyping - whether the last change was a keystroke in an entry, so that more may follow.
+ * @param solved - cut plans that were searched; where one comes in, the figures are worked out with it.
  * @returns the figures, and whether newer ones are on their way.
  */
 export function useComputation(
   documents: Documents,
   surroundings: Surroundings,
   isTyping: boolean,
+  solved?: ReadonlyMap<string, CutPlan>,
 ): { readonly computation: Computation; readonly isWorking: boolean } {
   const [made, setMade] = useState<Made>({
     computation: nothingComputed,
@@ -41,7 +44,7 @@ export function useComputation(
     let timer = window.setTimeout(
       () => {
         const startMs = performance.now();
-        const next = computeNext(newest.current, documents, surroundings);
+        const next = computeNext(newest.current, documents, surroundings, solved);
         tookMs.current = performance.now() - startMs;
         const show = (): void => {
           newest.current = next;
@@ -53,7 +56,7 @@ export function useComputation(
       typing.current && tookMs.current > noticeableMs ? pauseMs : 0,
     );
     return () => window.clearTimeout(timer);
-  }, [documents, surroundings]);
+  }, [documents, surroundings, solved]);
   const isWorking = made.documents !== documents || made.surroundings !== surroundings;
   return { computation: made.computation, isWorking };
 }
