@@ -1,4 +1,5 @@
 import { ArrowDown, ArrowUp } from 'lucide-react';
+import { Button } from './button.tsx';
 import { useMemo, useState, type ReactNode } from 'react';
 
 export type TableColumn<R> = {
@@ -26,62 +27,75 @@ export function DataTable<R>(props: {
   readonly rowKey: (row: R) => string;
   readonly rowState?: ((row: R) => 'chosen' | 'faded' | undefined) | undefined;
   readonly foot?: ReactNode;
+  /** A long table is shown in parts of so many rows, so that typing beside it stays quick. */
+  readonly rowsAtOnce?: number | undefined;
 }) {
   const [sort, setSort] = useState<Sort | null>(null);
   const rows = useMemo(() => sorted(props.rows, props.columns, sort), [props.rows, props.columns, sort]);
+  const atOnce = props.rowsAtOnce ?? Number.POSITIVE_INFINITY;
+  const [shown, setShown] = useState(atOnce);
   return (
-    <table className="table">
-      <caption className="visually-hidden">{props.label}</caption>
-      <thead>
-        <tr>
-          {props.columns.map((column) => (
-            <th
-              key={column.id}
-              scope="col"
-              className={`align-${column.align ?? 'left'}`}
-              {...(column.sortBy === undefined ? {} : { 'aria-sort': direction(sort, column.id) })}
-            >
-              {column.sortBy === undefined ? (
-                <span className={column.titleHidden === true ? 'visually-hidden' : undefined}>
-                  {column.title}
-                </span>
-              ) : (
-                <button
-                  type="button"
-                  className="sort-button"
-                  onClick={() => setSort(nextSort(sort, column.id))}
-                >
-                  {column.title}
-                  {sort?.columnId !== column.id ? null : sort.descending ? (
-                    <ArrowDown size={12} aria-hidden="true" />
-                  ) : (
-                    <ArrowUp size={12} aria-hidden="true" />
-                  )}
-                </button>
-              )}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={props.rowKey(row)} data-row={props.rowKey(row)} data-state={props.rowState?.(row)}>
-            {props.columns.map((column) =>
-              column.isRowHeader === true ? (
-                <th key={column.id} scope="row" className={`align-${column.align ?? 'left'}`}>
-                  {column.cell(row)}
-                </th>
-              ) : (
-                <td key={column.id} className={`align-${column.align ?? 'left'}`}>
-                  {column.cell(row)}
-                </td>
-              ),
-            )}
+    <>
+      <table className="table">
+        <caption className="visually-hidden">{props.label}</caption>
+        <thead>
+          <tr>
+            {props.columns.map((column) => (
+              <th
+                key={column.id}
+                scope="col"
+                className={`align-${column.align ?? 'left'}`}
+                {...(column.sortBy === undefined ? {} : { 'aria-sort': direction(sort, column.id) })}
+              >
+                {column.sortBy === undefined ? (
+                  <span className={column.titleHidden === true ? 'visually-hidden' : undefined}>
+                    {column.title}
+                  </span>
+                ) : (
+                  <button
+                    type="button"
+                    className="sort-button"
+                    onClick={() => setSort(nextSort(sort, column.id))}
+                  >
+                    {column.title}
+                    {sort?.columnId !== column.id ? null : sort.descending ? (
+                      <ArrowDown size={12} aria-hidden="true" />
+                    ) : (
+                      <ArrowUp size={12} aria-hidden="true" />
+                    )}
+                  </button>
+                )}
+              </th>
+            ))}
           </tr>
-        ))}
-      </tbody>
-      {props.foot === undefined ? null : <tfoot>{props.foot}</tfoot>}
-    </table>
+        </thead>
+        <tbody>
+          {(rows.length > shown ? rows.slice(0, shown) : rows).map((row) => (
+            <tr key={props.rowKey(row)} data-row={props.rowKey(row)} data-state={props.rowState?.(row)}>
+              {props.columns.map((column) =>
+                column.isRowHeader === true ? (
+                  <th key={column.id} scope="row" className={`align-${column.align ?? 'left'}`}>
+                    {column.cell(row)}
+                  </th>
+                ) : (
+                  <td key={column.id} className={`align-${column.align ?? 'left'}`}>
+                    {column.cell(row)}
+                  </td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+        {props.foot === undefined ? null : <tfoot>{props.foot}</tfoot>}
+      </table>
+      {rows.length > shown ? (
+        <div className="more-rows">
+          <Button onPress={() => setShown(shown + atOnce)}>
+            {`Show ${Math.min(atOnce, rows.length - shown)} more`}
+          </Button>
+        </div>
+      ) : null}
+    </>
   );
 }
 

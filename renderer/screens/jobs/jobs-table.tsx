@@ -22,6 +22,7 @@ export function JobsTable(props: {
       label="Jobs"
       columns={columnsFor(props.onCopy)}
       rows={props.jobs}
+      rowsAtOnce={200}
       rowKey={(job) => job.id}
       rowState={(job) => (job.archived ? 'faded' : undefined)}
     />

@@ -12,10 +12,9 @@ import { Switch } from '../../kit/switch.tsx';
 import { priceText } from './price-text.ts';
 import { categoryChoices, isWanted, labelOf, type Category } from './price-words.ts';
 
-const rowsAtOnce = 300;
 const anyCategory = { id: 'all', label: 'Every kind' } as const;
 
-/** The list of items with its filters. A long list is shown in parts, so that typing in the search stays quick. */
+/** The list of items with its filters. */
 export function PriceListPanel(props: {
   readonly items: readonly PriceItem[];
   readonly today: string;
@@ -27,7 +26,6 @@ export function PriceListPanel(props: {
   const [search, setSearch] = useState('');
   const [category, setCategory] = useState<Category | 'all'>('all');
   const [showsRetired, setShowsRetired] = useState(false);
-  const [shownRows, setShownRows] = useState(rowsAtOnce);
   const wanted = useDeferredValue(search.trim());
   const rows = useMemo(
     () =>
@@ -82,18 +80,12 @@ export function PriceListPanel(props: {
           <DataTable
             label="Items of the price list"
             columns={columns}
-            rows={rows.slice(0, shownRows)}
+            rows={rows}
+            rowsAtOnce={300}
             rowKey={(item) => item.id}
             rowState={(item) => (item.id === props.chosenId ? 'chosen' : item.retired ? 'faded' : undefined)}
           />
         )}
-        {rows.length > shownRows ? (
-          <div className="more-rows">
-            <Button onPress={() => setShownRows(shownRows + rowsAtOnce)}>
-              {`Show ${Math.min(rowsAtOnce, rows.length - shownRows)} more`}
-            </Button>
-          </div>
-        ) : null}
       </Panel>
     </div>
   );
