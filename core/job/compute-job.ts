@@ -12,6 +12,7 @@ import { layOutEaves } from './lay-out-eaves.ts';
 import { layOutRakes } from './lay-out-rakes.ts';
 import { looseEnds } from './loose-ends.ts';
 import { planLumber } from './plan-lumber.ts';
+import { looseRakes } from './rake-problems.ts';
 
 /**
  * Computes a whole job: survey and design to layout, pieces, cut plans and estimate.
@@ -35,7 +36,7 @@ export function computeJob(
   const rakes = laidUp.value;
   const takeoff = takeOff(input, eaves, rakes);
   const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(input, takeoff.pieces, solved);
-  const notes = [...looseEnds(input), ...strangeSections(input.priceList)];
+  const notes = [...looseEnds(input), ...looseRakes(input), ...strangeSections(input.priceList)];
   const estimate = makeEstimate(input, takeoff, cutPlans, unplanned, leftOut, notes);
   if (!estimate.ok) return estimate;
   return ok({

@@ -2,6 +2,7 @@ import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Problem } from '../problems/problem.ts';
 import { contradiction } from './contradictions.ts';
 import type { JobInput } from './job-file.ts';
+import { rakeProblem } from './rake-problems.ts';
 
 /**
  * What is wrong with the documents of a job as a whole: nothing to lay out, two entries of one id, an eave without
@@ -11,13 +12,21 @@ import type { JobInput } from './job-file.ts';
  */
 export function documentProblem(input: JobInput): Problem | undefined {
   if (input.survey.eaves.length === 0) return { code: 'no-eaves', field: 'survey.eaves' };
-  return sharedId(input) ?? missingDesign(input) ?? unknownSection(input) ?? contradiction(input);
+  return (
+    sharedId(input) ??
+    missingDesign(input) ??
+    unknownSection(input) ??
+    contradiction(input) ??
+    rakeProblem(input)
+  );
 }
 
 function sharedId(input: JobInput): Problem | undefined {
   return (
     firstShared(input.survey.eaves, ({ id }) => id, 'eave', 'survey.eaves', 'id') ??
     firstShared(input.design.eaves, ({ eaveId }) => eaveId, 'eave design', 'design.eaves', 'eaveId') ??
+    firstShared(input.survey.rakes, ({ id }) => id, 'rake', 'survey.rakes', 'id') ??
+    firstShared(input.design.rakes, ({ rakeId }) => rakeId, 'rake design', 'design.rakes', 'rakeId') ??
     firstShared(input.design.extraCosts, ({ id }) => id, 'extra cost', 'design.extraCosts', 'id') ??
     firstShared(input.priceList, ({ id }) => id, 'price item', 'priceList', 'id')
   );

@@ -2,6 +2,7 @@
 const singular: Readonly<Record<string, string>> = {
   eaves: 'eave',
   rafters: 'rafter',
+  rakes: 'rake',
   obstructions: 'obstruction',
   wallReadings: 'wall reading',
   plateReadings: 'plate reading',

@@ -44,8 +44,12 @@ function blankNames({ job, survey, design, priceList }: JobFile): readonly Probl
     for (const [at, { id }] of eave.rafters.entries()) names.push([`${path}.rafters.${at}.id`, id]);
     for (const [at, { id }] of eave.obstructions.entries()) names.push([`${path}.obstructions.${at}.id`, id]);
   }
+  for (const [index, { id, name }] of survey.rakes.entries())
+    names.push([`survey.rakes.${index}.id`, id], [`survey.rakes.${index}.name`, name]);
   for (const [index, { eaveId }] of design.eaves.entries())
     names.push([`design.eaves.${index}.eaveId`, eaveId]);
+  for (const [index, { rakeId }] of design.rakes.entries())
+    names.push([`design.rakes.${index}.rakeId`, rakeId]);
   for (const [index, { id, description }] of design.extraCosts.entries())
     names.push(
       [`design.extraCosts.${index}.id`, id],

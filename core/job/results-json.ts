@@ -19,6 +19,7 @@ import type { JobResult } from './job-result.ts';
 import type { Json } from './json.ts';
 import { labourJson } from './labour-json.ts';
 import { nailUsesJson } from './nails-json.ts';
+import { rakeJson } from './rake-json.ts';
 import { sheathingJson } from './sheathing-json.ts';
 
 /**
@@ -38,6 +39,7 @@ export function resultsJson(input: JobInput, result: JobResult) {
     job: input.job.name,
     asOf: input.asOf,
     eaves: result.eaves.map((layout) => eaveJson(layout, fastening)),
+    rakes: result.rakes.map(rakeJson),
     pieces: result.takeoff.pieces.map(pieceJson),
     takeoff: {
       lines: result.takeoff.lines.map(takeoffLineJson),
@@ -67,6 +69,7 @@ function pieceJson(piece: Piece) {
     lengthSixteenths: piece.lengthSixteenths,
     lengthText: cutText(piece.lengthSixteenths),
     eaveId: piece.eaveId,
+    rakeId: piece.rakeId ?? null,
     stationIn: piece.stationIn,
     cuts: piece.cuts,
   } satisfies Json;
@@ -235,6 +238,7 @@ function priceUsed(line: CostLine, { priceList, asOf, settings }: JobInput) {
 function findingJson(finding: Finding) {
   return {
     eaveId: finding.eaveId,
+    rakeId: finding.rakeId ?? null,
     stationIn: finding.stationIn,
     topic: finding.topic,
     text: finding.text,

@@ -1,3 +1,4 @@
+import type { EaveEnd } from '../eave/design-document.ts';
 import type { JobFile } from './job-file.ts';
 
 /**
@@ -22,12 +23,24 @@ export function trimNames(file: JobFile): JobFile {
           label: thing.label.trim(),
         })),
       })),
+      rakes: file.survey.rakes.map((rake) => ({
+        ...rake,
+        id: rake.id.trim(),
+        name: rake.name.trim(),
+        eaveId: rake.eaveId.trim(),
+      })),
     },
     design: {
       ...file.design,
+      rakes: file.design.rakes.map((rake) => ({
+        ...rake,
+        rakeId: rake.rakeId.trim(),
+        sheathing: { ...rake.sheathing, itemId: rake.sheathing.itemId.trim() },
+      })),
       eaves: file.design.eaves.map((design) => ({
         ...design,
         eaveId: design.eaveId.trim(),
+        ends: { left: trimmedEnd(design.ends.left), right: trimmedEnd(design.ends.right) },
         pins: design.pins.map((pin) => ({ ...pin, rafterId: pin.rafterId.trim() })),
         blocks: { ...design.blocks, openBays: design.blocks.openBays.map((id) => id.trim()) },
         sheathing: { ...design.sheathing, itemId: design.sheathing.itemId.trim() },
@@ -51,4 +64,8 @@ export function trimNames(file: JobFile): JobFile {
       description: item.description.trim(),
     })),
   };
+}
+
+function trimmedEnd(end: EaveEnd): EaveEnd {
+  return { ...end, meets: end.meets.trim() };
 }
