@@ -7,12 +7,12 @@ import type { JobInput } from './job-file.ts';
 
 /**
  * What the layout of an eave takes from settings and price list: the shop's rules, the length of the panel that the
- * design names (else 8 ft), and the thicknesses that a filler can be built from.
- * @param input - price list and settings. [in]
+ * design names (else 8 ft), and the thicknesses that a filler can be built from, and what of it was built already.
+ * @param input - price list, settings and design. [in]
  * @param design - of the eave.
  */
 export function meansOfLayout(
-  { priceList, settings }: Pick<JobInput, 'priceList' | 'settings'>,
+  { priceList, settings, design: { asBuilt } }: Pick<JobInput, 'priceList' | 'settings' | 'design'>,
   design: EaveDesign,
 ): LayoutMeans {
   const sheet = priceList.find(({ id, category }) => category === 'sheet' && id === design.sheathing.itemId);
@@ -20,6 +20,7 @@ export function meansOfLayout(
     rules: settings.layout,
     sheetLengthIn: sheet?.lengthIn ?? ordinarySheet.lengthIn,
     fillers: fillerStocks(priceList, design),
+    asBuilt: asBuilt.filter(({ eaveId }) => eaveId === design.eaveId),
   };
 }
 

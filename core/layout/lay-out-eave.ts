@@ -1,7 +1,6 @@
 import { fail, ok, type Result } from '../result.ts';
 import type { EaveDesign } from '../eave/design-document.ts';
 import { edgeBoards } from '../eave/edge-boards.ts';
-import { edgeBoards } from '../eave/edge-boards.ts';
 import { levelOverhang } from '../eave/level-overhang.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -17,12 +16,14 @@ import { findInPlan } from './find-in-plan.ts';
 import { findInSections } from './find-in-sections.ts';
 import { findKickUp } from './find-kick-up.ts';
 import { findOutOfLine } from './find-out-of-line.ts';
+import { largestGap } from './largest-gap.ts';
 import { headRoom } from './head-room.ts';
 import { plainMeans, type LayoutMeans } from './layout-means.ts';
 import type { EaveLayout } from './layout-types.ts';
 import { makeExtenders } from './make-extenders.ts';
 import { placeTails } from './place-tails.ts';
 import { setTails } from './set-tails.ts';
+import { jointsOnTails, wallOf } from './wall-of.ts';
 
 /** An eave whose ends meet nothing. */
 const freeEdge = { meetings: noMeetings, longestSubFasciaIn: null };
@@ -36,7 +37,6 @@ const freeEdge = { meetings: noMeetings, longestSubFasciaIn: null };
  * @param design - of the eave. [in]
  * @param letter - that its marks begin with, as `eaveLetter` gives it: A is the survey's first eave.
  * @param longestFasciaIn - usable length of the longest fascia board that can be bought; null assumes 16 ft. [in]
- * @param edge - what the eave's ends meet, and the same of the sub-fascia. [in]
  * @param edge - what the eave's ends meet, and the same of the sub-fascia. [in]
  * @param means - the shop's rules, and what can be bought. [in]
  * @returns the layout; or the first problem that stops it.
@@ -60,14 +60,13 @@ export function layOutEave(
   const overhang = levelOverhang(design, survey.pitchRisePer12, edgeBoards(design).thicknessIn, survey.name);
   if (!overhang.ok) return overhang;
 
-  const { tails, unplaced } = placeTails(
-    rafters,
-    occupied,
-    survey.lengthIn,
-    stock.thicknessIn,
-    design,
-    means,
-  );
+  const runsOver = (tailCentresIn: readonly number[]) =>
+    edgeRuns({ letter, wallLengthIn: survey.lengthIn, design, tailCentresIn }, edge.meetings, {
+      fasciaIn: longestFasciaIn,
+      subFasciaIn: edge.longestSubFasciaIn,
+    });
+  const wall = wallOf({ survey, design, rafters, occupied, stock, means, run: runsOver([]).fascia });
+  const { tails, unplaced } = placeTails(wall);
   const frame = {
     survey,
     design,
@@ -81,16 +80,7 @@ export function layOutEave(
   const { fasciaLine, lineInPlan } = set.value;
   const extenders = makeExtenders(set.value.tails, { survey, rafters, letter, fillers: means.fillers });
 
-  const runs = edgeRuns(
-    {
-      letter,
-      wallLengthIn: survey.lengthIn,
-      design,
-      tailCentresIn: extenders.map(({ centreIn }) => centreIn),
-    },
-    edge.meetings,
-    { fasciaIn: longestFasciaIn, subFasciaIn: edge.longestSubFasciaIn },
-  );
+  const runs = runsOver(extenders.map(({ centreIn }) => centreIn));
   const fascia = breakFascia(runs.fascia);
   const subFascia =
     runs.subFascia === null ? { pieces: [], gaps: [] } : breakFascia(runs.subFascia, jointsOf(fascia.pieces));
@@ -106,11 +96,10 @@ export function layOutEave(
     extenders,
     unplaced,
     bays: baysOf(rafters, occupied, extenders, design.blocks, survey.hasOldBlocks, letter),
+    largestGap: largestGap(design, means.rules),
+    panelJoints: jointsOnTails(wall, extenders),
     fascia: fascia.pieces,
     fasciaLengthIn: fascia.pieces.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
-    fasciaRun: runs.fascia,
-    subFascia: subFascia.pieces,
-    subFasciaRun: runs.subFascia,
     fasciaRun: runs.fascia,
     subFascia: subFascia.pieces,
     subFasciaRun: runs.subFascia,

@@ -1,3 +1,4 @@
+import type { AsBuilt } from '../eave/design-document.ts';
 import { layoutRulesSchema, type LayoutRules } from '../pricing/shop-settings.ts';
 
 /** A thickness that a filler can be built up from. */
@@ -15,7 +16,14 @@ export type LayoutMeans = {
   /** Length of one panel of the new sheathing, along the eave. [in] */
   readonly sheetLengthIn: number;
   readonly fillers: readonly FillerStock[];
+  /** What of this eave was built already. [in] */
+  readonly asBuilt: readonly AsBuilt[];
 };
 
-/** The shop's rules as they come, ordinary 8 ft panels, and nothing to build a filler from. */
-export const plainMeans: LayoutMeans = { rules: layoutRulesSchema.parse({}), sheetLengthIn: 96, fillers: [] };
+/** The shop's rules as they come, ordinary 8 ft panels, nothing to build a filler from, nothing built. */
+export const plainMeans: LayoutMeans = {
+  rules: layoutRulesSchema.parse({}),
+  sheetLengthIn: 96,
+  fillers: [],
+  asBuilt: [],
+};

@@ -1,5 +1,6 @@
 import type { EaveDesign, EaveEnd, Method } from '../eave/design-document.ts';
 import type { Side } from '../survey/survey-document.ts';
+import type { LargestGap } from './largest-gap.ts';
 import type { RafterSection } from '../eave/section-types.ts';
 import type { Sixteenths } from '../units/sixteenths.ts';
 
@@ -66,6 +67,8 @@ export type Extender = {
   /** The rafter it is fastened to; of a hung tail the one on its left. */
   readonly rafterId: string;
   readonly rafterNumber: number;
+  /** Id of the rafter that a hung tail stands for, which has no tail of its own; null where it stands for none. */
+  readonly standsFor: string | null;
   readonly side: Side;
   readonly centreIn: number;
   readonly leftIn: number;
@@ -279,6 +282,14 @@ export type Finding = {
   readonly structural: boolean;
 };
 
+/** A joint between two panels of the new sheathing. */
+export type PanelJoint = {
+  /** Middle of the gap between the panels. [in] */
+  readonly stationIn: number;
+  /** The tail that both panels bear on; null where none stands under it. */
+  readonly extenderId: string | null;
+};
+
 /** An eave, laid out. */
 export type EaveLayout = {
   readonly eaveId: string;
@@ -292,6 +303,10 @@ export type EaveLayout = {
   readonly extenders: readonly Extender[];
   readonly unplaced: readonly Unplaced[];
   readonly bays: readonly Bay[];
+  /** What neighbouring tails may stand apart, centre to centre, and what holds them to it. */
+  readonly largestGap: LargestGap;
+  /** Joints between whole panels of the new sheathing that want a tail under them; none where that is not asked for. */
+  readonly panelJoints: readonly PanelJoint[];
   readonly fascia: readonly FasciaPiece[];
   /** On its face, from end to end. [in] */
   readonly fasciaLengthIn: number;

@@ -40,13 +40,14 @@ export function makeExtenders(tails: readonly SetTail[], frame: ExtenderFrame): 
 
 function extenderOf(tail: SetTail, mark: string): Extender {
   const { place, stationIn, edge, wallOutIn, plateUpIn, section, fit } = tail;
-  const { id, method, rafter, side, because, clash, leftIn, rightIn, inPlace } = place;
+  const { id, method, rafter, standsFor, side, because, clash, leftIn, rightIn, inPlace } = place;
   return {
     id,
     method,
     mark,
     rafterId: rafter.id,
     rafterNumber: rafter.number,
+    standsFor,
     side,
     centreIn: stationIn,
     leftIn,

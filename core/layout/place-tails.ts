@@ -1,103 +1,207 @@
-import type { EaveDesign } from '../eave/design-document.ts';
-import { chooseSides } from './choose-sides.ts';
-import { inTheWay } from './in-the-way.ts';
-import type { LayoutMeans } from './layout-means.ts';
-import type { Occupied, PlacedRafter, Unplaced } from './layout-types.ts';
+import type { Side } from '../survey/survey-document.ts';
+import { overlaps } from './in-the-way.ts';
+import type { Unplaced } from './layout-types.ts';
 import type { TailPlace } from './tail-place.ts';
+import { clashOf, rafterAt } from './solver/beside-rafter.ts';
+import { isHung } from './solver/candidate.ts';
+import { gapToleranceIn, prepare, type Prepared } from './solver/choices.ts';
+import { ownIdStart } from './solver/held-tails.ts';
+import { settle, type Settled } from './solver/settle.ts';
+import { solve } from './solver/solve.ts';
+import { stretch, type Wall } from './solver/wall.ts';
 
-/** The tails of an eave from left to right, and the rafters that get none. */
-export type PlacedTails = { readonly tails: readonly TailPlace[]; readonly unplaced: readonly Unplaced[] };
+/** The tails of an eave from left to right, the rafters that get none, and what was asked for and could not be. */
+export type PlacedTails = {
+  readonly tails: readonly TailPlace[];
+  readonly unplaced: readonly Unplaced[];
+  readonly notes: readonly { readonly stationIn: number; readonly text: string }[];
+};
 
-/** Least clear room for nailing on each side of a hung tail. [in] Common practice, no source. */
-const nailingRoomIn = 0.5;
-
-export function placeTails(
-  rafters: readonly PlacedRafter[],
-  occupied: readonly Occupied[],
-  wallLengthIn: number,
-  thicknessIn: number,
-  design: EaveDesign,
-  _means: LayoutMeans,
-): PlacedTails {
-  const tails: TailPlace[] = [];
-  const unplaced: Unplaced[] = [];
-  for (const choice of chooseSides(rafters, occupied, wallLengthIn, thicknessIn, design)) {
-    const { rafter } = choice;
-    if (choice.kind === 'placed') {
-      const { side, because, clash, leftIn, rightIn } = choice;
-      tails.push({
-        id: rafter.id,
-        method: 'side',
-        rafter,
-        rightRafter: null,
-        side,
-        because,
-        clash,
-        leftIn,
-        rightIn,
-        fillerIn: null,
-        inPlace: false,
-      });
-      continue;
-    }
-    const standing = inTheWay([...occupied, ...tails]);
-    const clash = `${choice.left}; ${choice.right}`;
-    const filler = (['left', 'right'] as const).flatMap((side) => {
-      const joist = occupied.find(
-        ({ kind, leftIn, rightIn }) =>
-          kind === 'joist' &&
-          (side === 'left' ? Math.abs(rightIn - rafter.leftFaceIn) : Math.abs(leftIn - rafter.rightFaceIn)) <
-            1e-6,
-      );
-      if (joist === undefined) return [];
-      const leftIn = side === 'left' ? joist.leftIn - thicknessIn : joist.rightIn;
-      const place = { leftIn, rightIn: leftIn + thicknessIn };
-      return standing(place).length > 0 ? [] : [{ side, fillerIn: joist.rightIn - joist.leftIn, ...place }];
-    })[0];
-    const next = rafters[rafter.number];
-    const place = next && {
-      leftIn: (rafter.rightFaceIn + next.leftFaceIn) / 2 - thicknessIn / 2,
-      rightIn: (rafter.rightFaceIn + next.leftFaceIn) / 2 + thicknessIn / 2,
+/**
+ * Places the tails of an eave: the person's pins and what was built first and as they are, then as the solver finds best,
+ * each with why it stands there and what was in the way. Hung tails of our own are named by the rafter on their left:
+ * `gap-5`, and a second in the same bay `gap-5-2`. Their middles come on whole sixteenths; nothing else is rounded.
+ * Worked: rafters at 16, 40, 64 with a joist right of the second, right preferred -> right, left (moved), right.
+ * @param wall - the old wall and what is wanted. [in]
+ */
+export function placeTails(wall: Wall): PlacedTails {
+  const prepared = prepare(wall);
+  const settled = settle(solve(prepared.choices).chosen, wall);
+  const ids = idsOf(settled, wall);
+  const tails = settled.map((one, index): TailPlace => {
+    const { candidate, leftIn, rightIn, standsFor } = one;
+    const id = ids[index] ?? '';
+    const rafter = rafterAt(Math.max(0, candidate.rafter), wall);
+    return {
+      id,
+      method: candidate.method,
+      rafter,
+      rightRafter:
+        isHung(candidate) && candidate.rafter >= 0 ? (wall.rafters[candidate.rafter + 1] ?? null) : null,
+      standsFor: wall.rafters[standsFor]?.id ?? null,
+      side: candidate.side,
+      leftIn,
+      rightIn,
+      fillerIn: candidate.fillerIn,
+      inPlace: wall.asBuilt.some(({ extenderId, inPlace }) => extenderId === id && inPlace),
+      ...reasonOf(index, settled, prepared, wall),
     };
-    if (choice.reason === 'no-side-free' && filler !== undefined && design.layout.allowFiller)
-      tails.push({
-        id: rafter.id,
-        method: 'filler',
-        rafter,
-        rightRafter: null,
-        because: 'moved',
-        clash,
-        inPlace: false,
-        ...filler,
-      });
-    else if (
-      choice.reason === 'no-side-free' &&
-      next &&
-      place &&
-      design.layout.allowBlockHung &&
-      standing({ leftIn: place.leftIn - nailingRoomIn, rightIn: place.rightIn + nailingRoomIn }).length === 0
-    )
-      tails.push({
-        id: `gap-${rafter.number}`,
-        method: 'block-hung',
-        rafter,
-        rightRafter: next,
-        side: 'right',
-        because: 'moved',
-        clash,
-        fillerIn: null,
-        inPlace: false,
-        ...place,
-      });
-    else
-      unplaced.push({
-        rafterId: rafter.id,
-        rafterNumber: rafter.number,
-        stationIn: rafter.centreIn,
-        reason: choice.reason,
-        left: choice.left,
-        right: choice.right,
-      });
+  });
+  return {
+    tails,
+    unplaced: unplacedOf(settled, prepared, wall),
+    notes: prepared.held.flatMap(({ note, leftIn, rightIn }) =>
+      note === null ? [] : [{ stationIn: (leftIn + rightIn) / 2, text: note }],
+    ),
+  };
+}
+
+function idsOf(settled: readonly Settled[], wall: Wall): readonly string[] {
+  const taken = new Set([...wall.rafters, ...wall.design.addedTails].map(({ id }) => id));
+  for (const { candidate } of settled) if (candidate.heldId !== null) taken.add(candidate.heldId);
+  return settled.map(({ candidate }) => {
+    if (candidate.heldId !== null) return candidate.heldId;
+    if (!isHung(candidate)) return rafterAt(candidate.rafter, wall).id;
+    const first = `${ownIdStart}${candidate.rafter + 1}`;
+    let id = first;
+    for (let count = 2; taken.has(id); count += 1) id = `${first}-${count}`;
+    taken.add(id);
+    return id;
+  });
+}
+
+type Reason = Pick<TailPlace, 'because' | 'clash'>;
+
+function reasonOf(index: number, settled: readonly Settled[], prepared: Prepared, wall: Wall): Reason {
+  const one = settled[index];
+  if (one === undefined) throw new Error('no such tail');
+  const { candidate, standsFor } = one;
+  if (candidate.heldBy !== null)
+    return { because: candidate.heldBy, clash: heldClash(index, settled, prepared, wall) };
+  if (isHung(candidate)) {
+    if (standsFor >= 0) return { because: 'moved', clash: bothSides(standsFor, settled, prepared, wall) };
+    return { because: whyExtra(index, settled, wall), clash: null };
   }
-  return { tails: tails.sort((a, b) => a.leftIn - b.leftIn), unplaced };
+  if (candidate.stubborn) return { because: 'pinned', clash: heldClash(index, settled, prepared, wall) };
+  const preferred = wall.design.preferredSide;
+  if (candidate.method === 'side' && candidate.side === preferred)
+    return { because: 'preferred', clash: null };
+  const clash = inTheWayOn(preferred, candidate.rafter, settled, prepared, wall);
+  if (clash !== null) return { because: 'moved', clash };
+  return { because: whyNotPreferred(index, settled, prepared, wall), clash: null };
+}
+
+/** What overlaps a tail that stands where it was put. */
+function heldClash(
+  index: number,
+  settled: readonly Settled[],
+  prepared: Prepared,
+  wall: Wall,
+): string | null {
+  const one = settled[index];
+  if (one === undefined) throw new Error('no such tail');
+  const { candidate } = one;
+  const own = wall.rafters[candidate.rafter];
+  const found = prepared
+    .standing(one)
+    .find(
+      ({ kind, leftIn }) =>
+        !(candidate.method === 'end-replacement' && kind === 'rafter' && leftIn === own?.leftFaceIn),
+    );
+  if (found !== undefined) return `${found.label}, ${stretch(found)}`;
+  const neighbour = [settled[index - 1], settled[index + 1]].find(
+    (other) => other !== undefined && overlaps(other, one),
+  );
+  if (neighbour !== undefined) return `${tailLabel(neighbour, wall)}, ${stretch(neighbour)}`;
+  if (candidate.method === 'outer-face' || isHung(candidate)) return null;
+  return clashOf(one, wall, () => []);
+}
+
+function tailLabel({ candidate }: Settled, wall: Wall): string {
+  return isHung(candidate)
+    ? 'the hung tail'
+    : `the extender of rafter ${rafterAt(candidate.rafter, wall).number}`;
+}
+
+/** What keeps a tail from a rafter's side: its condition, old framing, the wall's end, or another tail; null if nothing. */
+function inTheWayOn(
+  side: Side,
+  rafter: number,
+  settled: readonly Settled[],
+  { places }: Prepared,
+  wall: Wall,
+): string | null {
+  const { condition, number } = rafterAt(rafter, wall);
+  if (condition !== 'sound') return `rafter ${number} is ${condition}`;
+  const own = places[rafter]?.sides[side];
+  if (own === undefined || own.clash !== null) return own?.clash ?? null;
+  const found = settled.find(
+    (one) => (isHung(one.candidate) || one.candidate.rafter !== rafter) && overlaps(one, own.place),
+  );
+  return found === undefined ? null : `${tailLabel(found, wall)}, ${stretch(found)}`;
+}
+
+function bothSides(
+  rafter: number,
+  settled: readonly Settled[],
+  prepared: Prepared,
+  wall: Wall,
+): string | null {
+  const [left, right] = [
+    inTheWayOn('left', rafter, settled, prepared, wall),
+    inTheWayOn('right', rafter, settled, prepared, wall),
+  ];
+  if (left === right || left === null || right === null) return left ?? right;
+  return `${left}; ${right}`;
+}
+
+/** Why a tail hangs here that stands for no rafter: what would be amiss without it. */
+function whyExtra(index: number, settled: readonly Settled[], wall: Wall): TailPlace['because'] {
+  const [before, after] = [settled[index - 1], settled[index + 1]];
+  if (before !== undefined && after !== undefined && tooWide(before, after, wall)) return 'gap';
+  return (settled[index]?.candidate.joint ?? -1) >= 0 ? 'panel-joint' : 'even';
+}
+
+/** Why a rafter's tail does not stand on the preferred side, which is free. */
+function whyNotPreferred(
+  index: number,
+  settled: readonly Settled[],
+  { places }: Prepared,
+  wall: Wall,
+): TailPlace['because'] {
+  const one = settled[index];
+  const place = places[one?.candidate.rafter ?? -1]?.sides[wall.design.preferredSide].place;
+  const [before, after] = [settled[index - 1], settled[index + 1]];
+  if (one === undefined || place === undefined) return 'even';
+  const would = { centreIn: (place.leftIn + place.rightIn) / 2 };
+  const wide = (tail: { readonly centreIn: number }): boolean =>
+    (before !== undefined && tooWide(before, tail, wall)) ||
+    (after !== undefined && tooWide(tail, after, wall));
+  if (wide(would) && !wide(one)) return 'gap';
+  return one.candidate.joint >= 0 ? 'panel-joint' : 'even';
+}
+
+type Stationed = { readonly centreIn: number };
+
+function tooWide(left: Stationed, right: Stationed, { largestGapIn }: Wall): boolean {
+  return right.centreIn - left.centreIn > largestGapIn + gapToleranceIn;
+}
+
+function unplacedOf(settled: readonly Settled[], prepared: Prepared, wall: Wall): readonly Unplaced[] {
+  const met = new Set<number>();
+  for (const { candidate, standsFor } of settled) {
+    if (standsFor >= 0) met.add(standsFor);
+    if (!isHung(candidate)) met.add(candidate.rafter);
+    const ownBuilt = wall.rafters.findIndex(({ id }) => id === candidate.heldId);
+    if (ownBuilt >= 0) met.add(ownBuilt);
+  }
+  return wall.rafters.flatMap((rafter, index): readonly Unplaced[] => {
+    if (met.has(index)) return [];
+    const base = { rafterId: rafter.id, rafterNumber: rafter.number, stationIn: rafter.centreIn };
+    if (wall.design.pins.some(({ rafterId, side }) => rafterId === rafter.id && side === 'none'))
+      return [{ ...base, reason: 'pinned-none', left: 'none wanted', right: 'none wanted' }];
+    const left = inTheWayOn('left', index, settled, prepared, wall);
+    const right = inTheWayOn('right', index, settled, prepared, wall);
+    return [{ ...base, reason: 'no-side-free', left: left ?? 'free', right: right ?? 'free' }];
+  });
 }

@@ -11,6 +11,8 @@ export type TailPlace = Interval & {
   readonly rafter: PlacedRafter;
   /** Of a hung tail, the rafter on its right; null where it is fastened to one, or hangs past the last. */
   readonly rightRafter: PlacedRafter | null;
+  /** Id of the rafter that a hung tail stands for, which has none of its own; null where it stands for none. */
+  readonly standsFor: string | null;
   readonly side: Side;
   readonly because: Extender['because'];
   readonly clash: string | null;

@@ -1,0 +1,247 @@
+import type { Side } from '../../survey/survey-document.ts';
+import { solidStretches } from '../bays.ts';
+import { inTheWay } from '../in-the-way.ts';
+import {
+  rafterAt,
+  rafterSide,
+  waysOf,
+  costOf,
+  type RafterSide,
+  type Standing,
+  type Way,
+} from './beside-rafter.ts';
+import type { Candidate, Choices, RafterWish } from './candidate.ts';
+import { heldBesideRafter, heldHungTails, type HeldTail } from './held-tails.ts';
+import { hungRooms, type HungRoom } from './hung-rooms.ts';
+import { hungStations, type Neighbourhood } from './hung-stations.ts';
+import { jointCarried, nailingRoomIn, type Wall } from './wall.ts';
+
+/** One rafter with what is known of its places, before the solver chooses. */
+export type RafterPlaces = {
+  readonly sides: Readonly<Record<Side, RafterSide>>;
+  readonly wish: RafterWish;
+  readonly ways: readonly Way[];
+  readonly held: HeldTail | undefined;
+};
+
+/** All that the solver needs, and what its answer is explained by. */
+export type Prepared = {
+  readonly choices: Choices;
+  readonly places: readonly RafterPlaces[];
+  readonly held: readonly HeldTail[];
+  readonly rooms: readonly (readonly HungRoom[])[];
+  readonly standing: Standing;
+};
+
+/** Gaps between tails over the largest by less than this are within what the tape reads. [in] */
+export const gapToleranceIn = 1 / 32;
+
+/**
+ * Sets out what the solver may choose from along a wall.
+ * @param wall - the wall. [in]
+ */
+export function prepare(wall: Wall): Prepared {
+  const standing = inTheWay(wall.occupied);
+  const places = wall.rafters.map((_, index) => placesOf(index, wall, standing));
+  const held = [...places.flatMap((one) => one.held ?? []), ...heldHungTails(wall)];
+  const rooms = roomsOf(wall);
+  const bays: Candidate[][] = Array.from({ length: wall.rafters.length + 1 }, () => []);
+  const put = (bay: number, candidate: Candidate): void => {
+    bays[bay]?.push(candidate);
+  };
+  for (const [index, { ways, wish }] of places.entries())
+    for (const way of ways) put(bayOf(way, index), ownCandidate(way, index, wish.want === 'own', wall));
+  for (const tail of held) put(bayAt(tail, wall), heldCandidate(tail, wall));
+  for (const [bay, own] of rooms.entries()) {
+    if (own.length === 0 || !mayHang(bay, places, wall)) continue;
+    for (const stationIn of hungStations(neighbourhood(bay, places, held, rooms, wall), wall))
+      put(bay, hungCandidate(stationIn, bay, own, wall));
+  }
+  return {
+    choices: {
+      rafters: places.map(({ wish }) => wish),
+      bays: bays.map((candidates) => ({ candidates: candidates.sort((a, b) => a.centreIn - b.centreIn) })),
+      fromIn: wall.fromIn,
+      toIn: wall.toIn,
+      gapIn: wall.largestGapIn + gapToleranceIn,
+      roomIn: nailingRoomIn,
+    },
+    places,
+    held,
+    rooms,
+    standing,
+  };
+}
+
+function placesOf(index: number, wall: Wall, standing: Standing): RafterPlaces {
+  const { id, condition } = rafterAt(index, wall);
+  const sides = {
+    left: rafterSide(index, 'left', wall, standing),
+    right: rafterSide(index, 'right', wall, standing),
+  };
+  const pin = wall.design.pins.find(({ rafterId }) => rafterId === id);
+  const held = heldBesideRafter(index, sides, wall);
+  const served: RafterWish = { want: 'served', hungLeft: false, hungRight: false, sideFree: false };
+  if (held !== undefined || pin?.side === 'none') return { sides, wish: served, ways: [], held };
+  if (pin?.method === 'block-hung') {
+    const wish: RafterWish = {
+      ...served,
+      want: 'any',
+      hungLeft: pin.side === 'left',
+      hungRight: pin.side === 'right',
+    };
+    return { sides, wish, ways: [], held };
+  }
+  const order = wall.design.preferredSide === 'left' ? [sides.left, sides.right] : [sides.right, sides.left];
+  const ways = waysOf(index, pin === undefined ? order : [sides[pin.side]], wall, standing);
+  if (pin === undefined) {
+    const mayHang = condition !== 'rotten';
+    const sideFree = ways.some(({ method }) => method === 'side');
+    return { sides, wish: { want: 'any', hungLeft: mayHang, hungRight: mayHang, sideFree }, ways, held };
+  }
+  // A pin stands whatever is in its way.
+  const { place } = sides[pin.side];
+  const forced: Way = {
+    ...place,
+    method: 'side',
+    side: pin.side,
+    fillerIn: null,
+    cost: costOf('side', pin.side, wall),
+  };
+  const ownWays = ways.filter(({ method }) => method !== 'end-replacement');
+  return {
+    sides,
+    wish: { ...served, want: 'own' },
+    ways: ownWays.length > 0 ? ownWays : [forced],
+    held,
+  };
+}
+
+function roomsOf(wall: Wall): readonly (readonly HungRoom[])[] {
+  const solid = solidStretches(wall.occupied);
+  return Array.from({ length: wall.rafters.length + 1 }, (_, bay) =>
+    bay === 0 || bay === wall.rafters.length ? [] : hungRooms(bay - 1, wall, solid),
+  );
+}
+
+/** Hung tails go where they are allowed, or where one of the bay's rafters is pinned to have one. */
+function mayHang(bay: number, places: readonly RafterPlaces[], wall: Wall): boolean {
+  const pinned = (index: number): boolean => {
+    const wish = places[index]?.wish;
+    return wish?.want === 'any' && wish.hungLeft !== wish.hungRight;
+  };
+  return wall.design.layout.allowBlockHung || pinned(bay - 1) || pinned(bay);
+}
+
+/** A rafter's left places lie in the bay before it; its right ones, and its own, in the bay after. */
+function bayOf({ side, method }: Way, index: number): number {
+  return side === 'left' && method !== 'end-replacement' ? index : index + 1;
+}
+
+function bayAt({ leftIn, rightIn }: HeldTail, { rafters }: Wall): number {
+  const centreIn = (leftIn + rightIn) / 2;
+  return rafters.findLastIndex((rafter) => rafter.centreIn <= centreIn) + 1;
+}
+
+function ownCandidate(way: Way, rafter: number, pinned: boolean, wall: Wall): Candidate {
+  const centreIn = (way.leftIn + way.rightIn) / 2;
+  return {
+    ...way,
+    centreIn,
+    rafter,
+    heldId: null,
+    heldBy: null,
+    stubborn: pinned,
+    joint: jointCarried(centreIn, wall),
+    roomFromIn: centreIn,
+    roomToIn: centreIn,
+  };
+}
+
+function heldCandidate(tail: HeldTail, wall: Wall): Candidate {
+  const centreIn = (tail.leftIn + tail.rightIn) / 2;
+  return {
+    ...tail,
+    centreIn,
+    heldId: tail.id,
+    heldBy: tail.by,
+    stubborn: true,
+    cost: costOf(tail.method, tail.side, wall),
+    joint: jointCarried(centreIn, wall),
+    roomFromIn: centreIn,
+    roomToIn: centreIn,
+  };
+}
+
+function hungCandidate(centreIn: number, bay: number, rooms: readonly HungRoom[], wall: Wall): Candidate {
+  const room = rooms.find(({ fromIn, toIn }) => centreIn >= fromIn - 1e-9 && centreIn <= toIn + 1e-9);
+  if (room === undefined) throw new Error('a hung tail without room');
+  return {
+    leftIn: centreIn - wall.thicknessIn / 2,
+    rightIn: centreIn + wall.thicknessIn / 2,
+    centreIn,
+    method: 'block-hung',
+    side: 'right',
+    rafter: bay - 1,
+    heldId: null,
+    heldBy: null,
+    stubborn: false,
+    cost: costOf('block-hung', 'right', wall),
+    joint: jointCarried(centreIn, wall),
+    fillerIn: null,
+    roomFromIn: room.fromIn,
+    roomToIn: room.toIn,
+  };
+}
+
+/** Rafters looked at on each side of a bay, at most, where none before has a tail beside it. */
+const deepestLook = 3;
+
+function neighbourhood(
+  bay: number,
+  places: readonly RafterPlaces[],
+  held: readonly HeldTail[],
+  rooms: readonly (readonly HungRoom[])[],
+  wall: Wall,
+): Neighbourhood {
+  const look = (step: -1 | 1): { readonly stationsIn: readonly number[]; readonly stuck: number } => {
+    const stationsIn: number[] = [];
+    let stuck = 0;
+    for (let depth = 0; depth < deepestLook; depth += 1) {
+      const index = (step < 0 ? bay - 1 : bay) + step * depth;
+      const place = places[index];
+      if (place === undefined) {
+        stationsIn.push(step < 0 ? wall.fromIn : wall.toIn);
+        break;
+      }
+      const own = centresOf(place);
+      stationsIn.push(...own);
+      if (own.length > 0 && place.ways.every(({ cost }) => cost < costOf('block-hung', 'right', wall))) break;
+      stuck += 1;
+      for (const { fromIn, toIn } of rooms[step < 0 ? index : index + 1] ?? []) stationsIn.push(fromIn, toIn);
+    }
+    return { stationsIn, stuck };
+  };
+  const [left, right] = [look(-1), look(1)];
+  const bayFromIn = rafterAt(bay - 1, wall).centreIn;
+  const bayToIn = rafterAt(bay, wall).centreIn;
+  const beside = [places[bay - 1], places[bay]].flatMap((place) =>
+    place === undefined ? [] : centresOf(place),
+  );
+  const hungIn = held
+    .map(({ leftIn, rightIn }) => (leftIn + rightIn) / 2)
+    .filter((at) => at > bayFromIn && at < bayToIn);
+  return {
+    rooms: rooms[bay] ?? [],
+    leftIn: [...left.stationsIn, ...hungIn],
+    rightIn: [...right.stationsIn, ...hungIn],
+    besideIn: [...beside.filter((at) => at > bayFromIn && at < bayToIn), ...hungIn],
+    stuck: left.stuck + right.stuck,
+  };
+}
+
+function centresOf({ ways, held }: RafterPlaces): readonly number[] {
+  return [...ways, ...(held === undefined ? [] : [held])].map(
+    ({ leftIn, rightIn }) => (leftIn + rightIn) / 2,
+  );
+}
