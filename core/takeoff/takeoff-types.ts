@@ -17,7 +17,6 @@ export type PieceUse =
   | 'sub-fascia'
   | 'ledger'
   | 'soffit-nailer'
-  | 'soffit-nailer'
   | 'lookout'
   | 'ladder'
   | 'barge'
@@ -42,10 +41,6 @@ export type Piece = {
   readonly slantSixteenths?: Sixteenths;
   /** Pieces that are no mirror image of themselves are marked for the saw. */
   readonly hand?: 'left' | 'right';
-  /** Of a tail: how it is fastened. */
-  readonly method?: Method;
-  /** Cut and set already: counted here, but no longer to be cut or bought. */
-  readonly inPlace?: boolean;
   /** Of a tail: how it is fastened. */
   readonly method?: Method;
   /** Cut and set already: counted here, but no longer to be cut or bought. */
@@ -84,13 +79,6 @@ export type Need =
       readonly areaSqFt: number;
     }
   | { readonly kind: 'edge'; readonly lengthIn: number; readonly pieces: number }
-  /** So many vents, or pieces of strip; `lengthFt` of a strip that is sold by the foot, else null. */
-  | {
-      readonly kind: 'vents';
-      readonly itemId: string;
-      readonly count: number;
-      readonly lengthFt: DecimalText | null;
-    }
   /** So many vents, or pieces of strip; `lengthFt` of a strip that is sold by the foot, else null. */
   | {
       readonly kind: 'vents';
