@@ -145,7 +145,8 @@ export function explainPrice(id: string, input: JobInput): Explanation | undefin
   };
 }
 
-function entered(ref: string, path: string, value: unknown, where: string, how: string): Explanation {
+/** An entry at the end of a walk back, in words. */
+export function entered(ref: string, path: string, value: unknown, where: string, how: string): Explanation {
   const names = path.split('.');
   const words = names.map(entryWords).join(', ');
   return {
@@ -186,7 +187,7 @@ function rafterOf(
 }
 
 /** The entry at a dotted path; undefined where there is none. */
-function valueAt(document: unknown, path: string): unknown {
+export function valueAt(document: unknown, path: string): unknown {
   let at = document;
   for (const name of path.split('.')) {
     if (typeof at !== 'object' || at === null || !Object.hasOwn(at, name)) return undefined;

@@ -28,10 +28,11 @@ export function explainPiece(mark: string, input: JobInput, result: JobResult): 
   const piece = result.takeoff.pieces.find((candidate) => candidate.mark === mark);
   const layout = result.eaves.find(({ eaveId }) => eaveId === piece?.eaveId);
   if (piece === undefined || layout === undefined) return undefined;
+  const rake = result.rakes.find(({ rakeId }) => rakeId === piece.rakeId);
   const length = formatLength(inchesOf(piece.lengthSixteenths));
   return {
     ref: `piece/${mark}`,
-    title: `${mark}, ${stockGroup(piece.stock)}, ${layout.name}`,
+    title: `${mark}, ${stockGroup(piece.stock)}, ${rake?.name ?? layout.name}`,
     value: length,
     how: pieceInWords(piece, length),
     parts: piece.use === 'fascia' ? fasciaParts(piece, layout, input) : [solvedPart(piece, length)],
@@ -108,12 +109,14 @@ function pieceInWords(piece: Piece, length: string): string {
     case 'fascia':
       return `From joint to joint, long points included, ${length}: ${piece.cuts}.`;
     default:
-      return piece.cuts;
+      return `${length}: ${piece.cuts}.`;
   }
 }
 
 function solvedPart(piece: Piece, length: string): TracePart {
-  return { label: piece.use === 'block' ? 'Its bay' : 'Its section', value: length, ref: piece.ref };
+  const label =
+    piece.rakeId !== undefined ? 'Its place at the rake' : piece.use === 'block' ? 'Its bay' : 'Its section';
+  return { label, value: length, ref: piece.ref };
 }
 
 /** What fixes the two ends of a fascia board: the wall's end and how far it runs past, or the tail it is jointed on. */

@@ -13,6 +13,7 @@ import {
 import { explainCheck } from './explain-check.ts';
 import { explainBay, explainSection, explainStation } from './explain-geometry.ts';
 import { explainCost, explainTotal } from './explain-money.ts';
+import { explainRake } from './explain-rake.ts';
 import { explainBoard, explainLine, explainPiece } from './explain-takeoff.ts';
 import { splitRef } from './ref.ts';
 import type { Explanation } from './trace.ts';
@@ -56,6 +57,8 @@ export function explain(ref: string, input: JobInput, result: JobResult): Explan
       return explainSurveyEntry(rest, input);
     case 'design':
       return explainDesignEntry(rest, input);
+    case 'rake':
+      return explainRake(rest, input, result);
     case 'setting':
       return explainSetting(rest, input);
     case 'price':

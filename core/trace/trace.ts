@@ -5,6 +5,7 @@
  * `line/ID` a takeoff line · `cost/ID` a cost line · `total/KEY` a sum of the estimate · `piece/MARK` ·
  * `board/GROUP/N` a bought board · `section/EAVE/RAFTER` · `station/EAVE/RAFTER` · `bay/EAVE/RAFTER` ·
  * `check/CHECK/EAVE` an advisory check · `reading/EAVE/RAFTER` · `eave/EAVE/FIELD` a survey entry of an eave · `rafter/EAVE/RAFTER/FIELD` one of a rafter ·
+ * `rake/ID/...` a figure or an entry of a rake, as explain-rake.ts lists ·
  * `survey/FIELD` one of the whole house · `design/EAVE/FIELD` · `design/extraCosts/ID` an entered
  * cost · `design/onHand/ID` a board he has · `setting/PATH` · `price/ITEM` · `labour/TASK` a production rate. FIELD and PATH are dotted.
  */
