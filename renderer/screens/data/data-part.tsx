@@ -42,7 +42,7 @@ export function DataPart() {
             look="flush"
             actions={<Button onPress={() => void backUp()}>Back up now</Button>}
           >
-            <p className="panel-note">
+            <p className="muted panel-words">
               One is made each day that the program is used: the last 7 are kept, then one a week for 5 weeks
               and one a month for 12 months. Those by hand, before an update and before a restore stay until
               you remove them from the folder.

@@ -34,18 +34,20 @@ export function MoveShop(props: { readonly folder: string; readonly onMoved: () 
           void move();
         }}
       >
-        <TextField
-          label="Move it to this folder"
-          hint="The whole path. A folder that is not there is made. What is left behind stays as a copy under another name."
-          value={wanted}
-          onChange={(value) => {
-            setWanted(value);
-            setProblem(null);
-          }}
-          problem={problem}
-          path="folder"
-          maxLength={1000}
-        />
+        <div className="full">
+          <TextField
+            label="Move it to this folder"
+            hint="The whole path. A folder that is not there is made. What is left behind stays as a copy under another name."
+            value={wanted}
+            onChange={(value) => {
+              setWanted(value);
+              setProblem(null);
+            }}
+            problem={problem}
+            path="folder"
+            maxLength={1000}
+          />
+        </div>
         <div>
           <Button type="submit" isDisabled={wanted.trim() === ''}>
             Move the shop file
