@@ -1,4 +1,4 @@
-import { unwatchFile, watchFile, writeFileSync } from 'node:fs';
+import { statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const requestFile = 'show-yourself';
@@ -27,9 +27,15 @@ export function askToShow(folder: string): boolean {
  */
 export function onAskedToShow(folder: string, show: () => void): () => void {
   const path = join(folder, requestFile);
-  const look = (now: { readonly mtimeMs: number }, before: { readonly mtimeMs: number }): void => {
-    if (now.mtimeMs > before.mtimeMs) show();
-  };
-  watchFile(path, { interval: lookEveryMs, persistent: false }, look);
-  return () => unwatchFile(path, look);
+  let last = askedAtMs(path);
+  const looking = setInterval(() => {
+    const asked = askedAtMs(path);
+    if (asked > last) show();
+    last = asked;
+  }, lookEveryMs).unref();
+  return () => clearInterval(looking);
+}
+
+function askedAtMs(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 }
