@@ -124,13 +124,15 @@ function roomsOf(wall: Wall): readonly (readonly HungRoom[])[] {
   );
 }
 
-/** Hung tails go where they are allowed, or where one of the bay's rafters is pinned to have one. */
+/** Hung tails go where they are allowed and the bay is not to stay without, or where one of its rafters is pinned to have one. */
 function mayHang(bay: number, places: readonly RafterPlaces[], wall: Wall): boolean {
   const pinned = (index: number): boolean => {
     const wish = places[index]?.wish;
     return wish?.want === 'any' && wish.hungLeft !== wish.hungRight;
   };
-  return wall.design.layout.allowBlockHung || pinned(bay - 1) || pinned(bay);
+  if (pinned(bay - 1) || pinned(bay)) return true;
+  const { allowBlockHung, baysWithoutTail } = wall.design.layout;
+  return allowBlockHung && !baysWithoutTail.includes(rafterAt(bay - 1, wall).id);
 }
 
 /** A rafter's left places lie in the bay before it; its right ones, and its own, in the bay after. */
