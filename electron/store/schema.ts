@@ -1,5 +1,24 @@
 /** The tables of the shop file as kysely sees them. Laid by migrations/; money is decimal text. */
 export type Schema = {
+  quotes: {
+    id: string;
+    job_id: string;
+    number: number;
+    revision: number;
+    state: QuoteState;
+    made_on: string;
+    sent_on: string | null;
+    valid_until: string | null;
+    decided_on: string | null;
+    total_usd: string;
+    lacks: number;
+    note: string;
+    json: string;
+    sha256: string;
+  };
+  price_layouts: { supplier: string; json: string };
+  index_values: { series: string; month: string; value: string };
+  shop_files: { name: string; media_type: string; bytes: Uint8Array };
   counters: { name: string; last: number };
   customers: {
     id: string;
@@ -40,6 +59,8 @@ export type Schema = {
     width_in: number | null;
     length_in: number | null;
     thickness_in: number | null;
+    minimum_pack: number;
+    note: string;
   };
   prices: {
     sequence: number;
@@ -65,3 +86,6 @@ export type Schema = {
 };
 
 export type DocumentKind = 'survey' | 'design' | 'drafts';
+
+/** Where a quote stands, in the words of the trade. */
+export type QuoteState = 'draft' | 'sent' | 'accepted' | 'declined' | 'lapsed';

@@ -35,6 +35,13 @@ CREATE TABLE estimates (
   sha256 TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE index_values (
+  series TEXT NOT NULL,
+  month TEXT NOT NULL,
+  value TEXT NOT NULL,
+  PRIMARY KEY (series, month)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE jobs (
   id TEXT PRIMARY KEY NOT NULL,
   customer_id TEXT REFERENCES customers (id),
@@ -73,6 +80,11 @@ CREATE TABLE price_items (
   width_in REAL,
   length_in REAL,
   thickness_in REAL
+, minimum_pack INTEGER NOT NULL DEFAULT 1 CHECK (minimum_pack >= 1), note TEXT NOT NULL DEFAULT '') STRICT;
+
+CREATE TABLE price_layouts (
+  supplier TEXT PRIMARY KEY NOT NULL,
+  json TEXT NOT NULL
 ) STRICT;
 
 CREATE TABLE prices (
@@ -84,6 +96,24 @@ CREATE TABLE prices (
   valid_until TEXT
 ) STRICT;
 
+CREATE TABLE quotes (
+  id TEXT PRIMARY KEY NOT NULL,
+  job_id TEXT NOT NULL REFERENCES jobs (id),
+  number INTEGER NOT NULL,
+  revision INTEGER NOT NULL CHECK (revision >= 1),
+  state TEXT NOT NULL CHECK (state IN ('draft', 'sent', 'accepted', 'declined', 'lapsed')),
+  made_on TEXT NOT NULL,
+  sent_on TEXT,
+  valid_until TEXT,
+  decided_on TEXT,
+  total_usd TEXT NOT NULL,
+  lacks INTEGER NOT NULL,
+  note TEXT NOT NULL,
+  json TEXT NOT NULL,
+  sha256 TEXT NOT NULL,
+  UNIQUE (number, revision)
+) STRICT;
+
 CREATE TABLE settings (
   id INTEGER PRIMARY KEY NOT NULL CHECK (id = 1),
   revision INTEGER NOT NULL CHECK (revision >= 0),
@@ -91,8 +121,16 @@ CREATE TABLE settings (
   json TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE shop_files (
+  name TEXT PRIMARY KEY NOT NULL,
+  media_type TEXT NOT NULL,
+  bytes BLOB NOT NULL
+) STRICT;
+
 CREATE INDEX estimates_by_job ON estimates (job_id, number);
 
 CREATE INDEX jobs_by_customer ON jobs (customer_id);
 
 CREATE INDEX prices_by_day ON prices (item_id, observed_on, sequence);
+
+CREATE INDEX quotes_by_job ON quotes (job_id, number, revision);
