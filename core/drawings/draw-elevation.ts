@@ -90,7 +90,7 @@ export function drawElevation(
       ...(options.panelJointsIn ?? [])
         .filter(inside)
         .flatMap((station) => panelJoint(station, heights.lineAt)),
-      joints(layout, box, inside),
+      stations(layout, box, inside),
     ],
     ...box,
   };
@@ -135,24 +135,15 @@ function line(
 }
 
 function tail(extender: Extender, topIn: number, lean: number): readonly Shape[] {
-  const { mark, leftIn, rightIn, centreIn, section } = extender;
-  const low = topIn - section.tailFaceIn * lean;
+  const { mark, leftIn, rightIn, section } = extender;
   return [
     {
       kind: 'polygon',
-      points: rectangle(leftIn, rightIn, low, topIn),
+      points: rectangle(leftIn, rightIn, topIn - section.tailFaceIn * lean, topIn),
       pen: 'hidden',
       fill: 'none',
       ref: `piece/${mark}`,
       title: `Tail ${mark}`,
-    },
-    {
-      kind: 'text',
-      at: [centreIn + 0.8, low + 0.6],
-      text: mark.slice(mark.indexOf('-') + 1),
-      anchor: 'start',
-      sizePt: 6,
-      rotateDeg: 90,
     },
   ];
 }
@@ -194,21 +185,26 @@ function panelJoint(station: number, lineAt: (stationIn: number) => number): rea
   ];
 }
 
-/** Ends and joints of the boards as running dimensions, each joint with the tail that it lands on. */
-function joints(layout: EaveLayout, box: Box, inside: (stationIn: number) => boolean): Shape {
-  const { fascia } = layout;
-  const places = [...fascia.map(({ fromIn }) => fromIn), ...fascia.slice(-1).map(({ toIn }) => toIn)];
-  const stops = places.flatMap((atIn, index) => {
-    if (!inside(atIn)) return [];
-    const onEnd = index === 0 || index === places.length - 1;
-    const mark = onEnd ? undefined : tailAt(layout, atIn)?.mark;
-    return [
-      {
-        atIn,
-        text: `${onEnd ? 'end' : 'joint'} ${formatLength(atIn)}${mark === undefined ? '' : `  ${mark}`}`,
-      },
-    ];
-  });
+/** Tails, ends and joints of the boards as running dimensions; a joint stands with the tail that it lands on. */
+function stations(layout: EaveLayout, box: Box, inside: (stationIn: number) => boolean): Shape {
+  const joints = layout.fascia.slice(1).map(({ fromIn }) => fromIn);
+  const ends = [
+    ...layout.fascia.slice(0, 1).map(({ fromIn }) => fromIn),
+    ...layout.fascia.slice(-1).map(({ toIn }) => toIn),
+  ];
+  const onTail = new Map(joints.map((atIn) => [atIn, tailAt(layout, atIn)?.id]));
+  const stops = [
+    ...ends.map((atIn) => ({ atIn, text: `end  ${formatLength(atIn)}` })),
+    ...joints.map((atIn) => ({
+      atIn,
+      text: `joint  ${tailAt(layout, atIn)?.mark ?? 'no tail'}  ${formatLength(atIn)}`,
+    })),
+    ...layout.extenders
+      .filter(({ id }) => ![...onTail.values()].includes(id))
+      .map(({ mark, centreIn }) => ({ atIn: centreIn, text: `${mark}  ${formatLength(centreIn)}` })),
+  ]
+    .filter(({ atIn }) => inside(atIn))
+    .toSorted((a, b) => a.atIn - b.atIn);
   return {
     kind: 'running',
     origin: [0, box.minY],

@@ -54,7 +54,7 @@ export function drawHeaderDetail(layout: EaveLayout, extender: Extender, nails: 
         kind: 'polygon',
         points: rectangle(leftIn, rightIn, -depthIn, 0),
         pen: 'new',
-        fill: 'header',
+        fill: 'paper',
         ref: `piece/${header.mark}`,
         title: `Header block ${header.mark}`,
       },

@@ -82,7 +82,7 @@ function tailShapes({ box }: PlanView, extender: Extender): readonly Shape[] {
       title: `${extender.mark}, ${placeWords(extender)}`,
     },
   ];
-  if (extender.because === 'moved' || extender.clash !== null) {
+  if (method !== 'block-hung' && (extender.because === 'moved' || extender.clash !== null)) {
     // A triangle, so that a moved piece shows without colour.
     const x = extender.centreIn;
     const y = tailEnd(extender) / 2;

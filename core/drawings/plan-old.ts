@@ -7,6 +7,9 @@ import { band, faceAt, type PlanView, rectangle } from './plan-view.ts';
 const joistPastIn = 16;
 const otherPastIn = 6;
 
+/** Distance of the wall's readings: past the old rafters' stations. [pt] */
+const bowLinePt = 78;
+
 /** Plate, old rafters, joists and what else stands on the plate; the wall's bow where it was read. */
 export function oldFraming(view: PlanView): readonly Shape[] {
   const { layout, box, plateIn: plate } = view;
@@ -61,31 +64,25 @@ export function oldFraming(view: PlanView): readonly Shape[] {
   return [...shapes, ...wallBow(view)];
 }
 
-/** The reference line that the wall was read from, and how far the wall stands off it. */
-function wallBow(view: PlanView): readonly Shape[] {
-  const { layout, box, inside } = view;
-  if (view.wallReadings.every(({ outIn }) => outIn === 0)) return [];
+/** The reference line that the wall was read from, and how far the wall stands off it, above the rafters' stations. */
+function wallBow({ layout, box, inside, wallReadings }: PlanView): readonly Shape[] {
+  if (wallReadings.every(({ outIn }) => outIn === 0)) return [];
+  const stops = wallReadings
+    .filter(({ stationIn }) => inside(stationIn))
+    .toSorted((a, b) => a.stationIn - b.stationIn)
+    .map(({ stationIn, outIn }) => ({ atIn: stationIn, text: `wall ${bowText(outIn)}` }));
+  const [fromIn, toIn] = [Math.max(0, box.minX), Math.min(layout.wallLengthIn, box.maxX)];
   return [
+    { kind: 'line', from: [fromIn, 0], to: [toIn, 0], pen: 'centre' },
     {
-      kind: 'line',
-      from: [Math.max(0, box.minX), 0],
-      to: [Math.min(layout.wallLengthIn, box.maxX), 0],
-      pen: 'centre',
+      kind: 'running',
+      origin: [0, box.maxY],
+      direction: [1, 0],
+      fromIn,
+      toIn,
+      offsetPt: bowLinePt,
+      stops,
     },
-    ...view.wallReadings.flatMap(({ stationIn, outIn }): readonly Shape[] =>
-      inside(stationIn)
-        ? [
-            {
-              kind: 'text',
-              at: [stationIn, faceAt(view, stationIn) - 8.5],
-              text: `wall ${bowText(outIn)}`,
-              anchor: 'middle',
-              sizePt: 6,
-              bold: true,
-            },
-          ]
-        : [],
-    ),
   ];
 }
 

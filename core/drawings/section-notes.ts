@@ -145,16 +145,16 @@ function shopDimensions(
 }
 
 /** Where a kicked-up tail leaves the roof, and how far it stands over the rafter at the wall. */
-function kickUpNotes({ extender }: SectionParts): readonly Shape[] {
+function kickUpNotes({ extender, survey }: SectionParts): readonly Shape[] {
   const { kickUp, pitchRisePer12 } = extender.section;
   if (kickUp === null) return [];
   const at: Point = [kickUp.breakOutIn, kickUp.breakAbovePlateIn];
-  const label: Point = [at[0] - 6, at[1] + 7];
+  const label: Point = [Math.min(at[0], -survey.plateWidthIn) - 5, -5];
   return [
     { kind: 'line', from: at, to: label, pen: 'light' },
     {
       kind: 'text',
-      at: [label[0], label[1] + 0.6],
+      at: [label[0] - 0.5, label[1] - 0.6],
       text: `break ${formatLength(Math.abs(kickUp.breakOutIn))} ${kickUp.breakOutIn > 0 ? 'outside' : 'inside'} the wall, ${formatPitch(kickUp.roofPitchRisePer12)} to ${formatPitch(pitchRisePer12)}`,
       anchor: 'end',
       sizePt: 7.5,

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { drawBoards } from '../../core/drawings/draw-boards.ts';
 import { drawFasciaLine, exaggeration, liftText } from '../../core/drawings/draw-fascia-line.ts';
-import { drawPlan } from '../../core/drawings/draw-plan.ts';
+import { drawPlan, planSizes } from '../../core/drawings/draw-plan.ts';
 import { paint } from '../../core/drawings/paint.ts';
 import { boxesOverlap, textBox } from '../../core/drawings/text-box.ts';
 import { plansOf, eavesWithParts } from '../../core/documents/eave-drawings.ts';
 import { formatLength } from '../../core/units/format-length.ts';
 import { inchesOf } from '../../core/units/sixteenths.ts';
 import { computed, sampleJob } from '../documents/sample.ts';
+import { oldHouse, tailBy } from './old-house.ts';
 import { extent, paintedTexts, polygonsTitled, polygonTitled, textsOf } from './painted-shapes.ts';
 
 const job = sampleJob();
@@ -41,15 +42,20 @@ describe('the plan of an eave', () => {
   });
 
   it('marks a rafter without a side free by a cross and by words', () => {
-    const [missing] = layout.unplaced;
-    expect(missing?.reason).toBe('no-side-free');
-    expect(textsOf(drawing).filter((text) => text === 'no side free')).toHaveLength(1);
-    const crossing = drawing.shapes.filter(
-      (shape) =>
-        shape.kind === 'line' &&
-        Math.abs((shape.from[0] + shape.to[0]) / 2 - (missing?.stationIn ?? 0)) < 1e-9,
+    const bare = oldHouse(
+      {},
+      { layout: { allowFiller: false, allowBlockHung: false, allowFullLength: false } },
     );
-    expect(crossing).toHaveLength(2);
+    const plan = drawPlan(bare.layout, planSizes(bare.survey, bare.design));
+    const missing = bare.layout.unplaced.filter(({ reason }) => reason === 'no-side-free');
+    expect(missing.map(({ rafterId }) => rafterId)).toEqual(['r4', 'r6']);
+    expect(textsOf(plan).filter((text) => text === 'no side free')).toHaveLength(missing.length);
+    for (const { stationIn } of missing) {
+      const crossing = plan.shapes.filter(
+        (shape) => shape.kind === 'line' && Math.abs((shape.from[0] + shape.to[0]) / 2 - stationIn) < 1e-9,
+      );
+      expect(crossing).toHaveLength(2);
+    }
   });
 
   it('marks each piece that moved to the other side by a triangle', () => {
@@ -104,10 +110,95 @@ describe('the plan of an eave', () => {
   });
 });
 
+describe('the plan of an old house', () => {
+  const house = oldHouse();
+  const { layout: old, survey, design } = house;
+  const drawing = drawPlan(old, { ...planSizes(survey, design), panelJointsIn: [96] });
+
+  it('tells tails by their method: another area and a word beside the mark, never colour alone', () => {
+    const filled = oldHouse({}, { layout: { allowFiller: true } });
+    const withFiller = drawPlan(filled.layout, planSizes(filled.survey, filled.design));
+    const fillOf = (plan: typeof drawing, mark: string) => polygonTitled(plan, new RegExp(`^${mark},`)).fill;
+    const hung = tailBy(house, 'block-hung');
+    expect(fillOf(drawing, hung.mark)).toBe('hung');
+    expect(fillOf(drawing, tailBy(house, 'side').mark)).toBe('new');
+    expect(textsOf(drawing)).toContain(`${hung.mark}  hung  ${formatLength(hung.centreIn)}`);
+    const onFiller = tailBy(filled, 'filler');
+    expect(textsOf(withFiller)).toContain(`${onFiller.mark}  filler  ${formatLength(onFiller.centreIn)}`);
+  });
+
+  it('lays each filler between the rafter and its tail, as thick as the joist and as long as it is cut', () => {
+    const filled = oldHouse({}, { layout: { allowFiller: true } });
+    const plan = drawPlan(filled.layout, planSizes(filled.survey, filled.design));
+    const extender = tailBy(filled, 'filler');
+    const { points, fill } = polygonTitled(plan, new RegExp(`^Filler ${extender.filler?.mark}`));
+    expect(fill).toBe('filler');
+    expect(extent(points.map(([x]) => x))).toBeCloseTo(1.5, 9);
+    expect(extent(points.map(([, y]) => y)) * extender.section.slopeFactor).toBeCloseTo(
+      inchesOf(extender.filler?.lengthSixteenths ?? (0 as never)),
+      9,
+    );
+  });
+
+  it('lays each header block against the back end of its tail, from face to face', () => {
+    const hung = tailBy(house, 'block-hung');
+    const [header] = hung.headers;
+    const { points } = polygonTitled(drawing, new RegExp(`^Header block ${header?.mark}`));
+    const tail = polygonTitled(drawing, new RegExp(`^${hung.mark},`));
+    expect(Math.min(...points.map(([, y]) => y))).toBeCloseTo(Math.max(...tail.points.map(([, y]) => y)), 9);
+    expect(Math.min(...points.map(([x]) => x))).toBeCloseTo(header?.leftIn ?? Number.NaN, 9);
+    expect(Math.max(...points.map(([x]) => x))).toBeCloseTo(header?.rightIn ?? Number.NaN, 9);
+  });
+
+  it('bows the plate as the wall was read, and tells every reading', () => {
+    const plate = polygonTitled(drawing, /^Wall plate$/).points;
+    for (const { stationIn, outIn } of survey.wallReadings)
+      expect(plate.some(([x, y]) => x === stationIn && Math.abs(y + outIn) < 1e-12)).toBe(true);
+    expect(textsOf(drawing)).toEqual(expect.arrayContaining(['wall 0', 'wall out 3/4"', 'wall out 1/4"']));
+  });
+
+  it('ends the tails on one straight line though the wall bows, each with its own overhang', () => {
+    for (const extender of old.extenders) {
+      const { points } = polygonTitled(drawing, new RegExp(`^${extender.mark},`));
+      expect(Math.min(...points.map(([, y]) => y))).toBeCloseTo(-16, 9);
+    }
+    expect(
+      new Set(old.extenders.map(({ overhangLevelIn }) => overhangLevelIn.toFixed(4))).size,
+    ).toBeGreaterThan(4);
+  });
+
+  it('has the sub-fascia between the tails and the fascia: 1-1/2 and 3/4 in. thick (PS 20-20, Table 3)', () => {
+    const thick = (title: RegExp) => extent(polygonTitled(drawing, title).points.map(([, y]) => y));
+    expect(thick(/^Sub-fascia /)).toBeCloseTo(1.5, 9);
+    expect(thick(/^Fascia /)).toBeCloseTo(0.75, 9);
+  });
+
+  it('shows where panels end against one another', () => {
+    const joint = drawing.shapes.filter(
+      (shape) => shape.kind === 'line' && shape.pen === 'cut' && shape.from[0] === 96 && shape.to[0] === 96,
+    );
+    expect(joint).toHaveLength(1);
+    expect(textsOf(drawing)).toContain('panel joint');
+  });
+
+  it('lets no text cover another', () => {
+    for (const ptPerInch of [1.5, 2.25, 3]) {
+      const texts = paintedTexts(paint(drawing, ptPerInch, { pxPerPt: 4 / 3 }));
+      const covered = texts.flatMap((one, index) =>
+        texts
+          .slice(index + 1)
+          .filter((other) => boxesOverlap(textBox(one), textBox(other)))
+          .map((other) => `${one.text} and ${other.text} at ${ptPerInch}`),
+      );
+      expect(covered).toEqual([]);
+    }
+  });
+});
+
 describe('the drawing of the tail heights', () => {
   it('shows the scatter ten times larger than it is, about the line that is built', () => {
     const drawing = drawFasciaLine(layout);
-    const diamonds = polygonsTitled(drawing, /^[AB]-E/);
+    const diamonds = polygonsTitled(drawing, /^[AB]-[ET]/);
     expect(diamonds).toHaveLength(layout.extenders.length);
     const heights = diamonds.map(({ points }) => (points[1]?.[1] ?? 0) - 1.5);
     const lifts = layout.extenders.map((extender) => extender.liftAtTailIn);
