@@ -1,7 +1,5 @@
 import { drawPlan, type PlanOptions, planSizes } from '../../../core/drawings/draw-plan.ts';
 import type { Drawing } from '../../../core/drawings/drawing.ts';
-import { eaveLetter } from '../../../core/layout/eave-letter.ts';
-import type { FasciaRun } from '../../../core/layout/layout-types.ts';
 import type { JobInput } from '../../../core/job/job-file.ts';
 import type { JobResult } from '../../../core/job/job-result.ts';
 import type { EaveSurvey } from '../../../core/survey/survey-document.ts';
@@ -20,24 +18,11 @@ export function designedPlan(
   return survey === undefined || design === undefined ? null : drawPlan(layout, planSizes(survey, design));
 }
 
-/** Nothing is designed yet, so no board runs anywhere. */
-const noRun: FasciaRun = {
-  letter: '',
-  kind: 'F',
-  left: { kind: 'square', faceIn: 0, backIn: 0 },
-  right: { kind: 'square', faceIn: 0, backIn: 0 },
-  tailCentresIn: [],
-  thicknessIn: 0,
-  bevelJoints: false,
-  longestIn: null,
-};
-
 /**
  * The plan of the old framing alone, as it was measured.
- * @param index - place of the eave in the survey, from 0. [-]
  * @returns null until the wall and a rafter are measured.
  */
-export function measuredPlan(eave: EaveSurvey, index: number, measured: MeasuredEave): Drawing | null {
+export function measuredPlan(eave: EaveSurvey, measured: MeasuredEave): Drawing | null {
   const { wallIn, placed } = measured;
   if (wallIn === null || placed.rafters.length === 0) return null;
   const options: PlanOptions = {
@@ -48,7 +33,6 @@ export function measuredPlan(eave: EaveSurvey, index: number, measured: Measured
     {
       eaveId: eave.id,
       name: eave.name,
-      letter: eaveLetter(index),
       wallLengthIn: wallIn,
       overhangLevelIn: 0,
       ...placed,
@@ -57,20 +41,7 @@ export function measuredPlan(eave: EaveSurvey, index: number, measured: Measured
       bays: [],
       fascia: [],
       fasciaLengthIn: 0,
-      fasciaRun: noRun,
       subFascia: [],
-      subFasciaRun: null,
-      fasciaLine: {
-        mode: 'as-found',
-        atStartIn: 0,
-        risePerInch: 0,
-        highestIn: 0,
-        lowestIn: 0,
-        highestAfterIn: 0,
-        lowestAfterIn: 0,
-      },
-      ends: { left: { kind: 'free', meets: '' }, right: { kind: 'free', meets: '' } },
-      findings: [],
     },
     options,
   );

@@ -7,7 +7,7 @@ import { useWindowHeight } from './use-window-height.ts';
 import { designedPlan, measuredPlan } from './plan-drawing.ts';
 
 /** A long eave takes a strip of the window, up to about a third of it, and leaves the rest to the entries. [px] */
-function planHeight(windowPx: number): number {
+export function planHeight(windowPx: number): number {
   return Math.round(Math.min(440, Math.max(240, windowPx * 0.34)));
 }
 
@@ -20,12 +20,11 @@ export function PlanView({ eaveId }: { readonly eaveId: string }) {
   const { good, current } = computation;
   const measured = useMeasuredEave(eaveId);
   const heightPx = planHeight(useWindowHeight());
-  const index = documents.survey.eaves.findIndex((eave) => eave.id === eaveId);
-  const eave = documents.survey.eaves[index];
+  const eave = documents.survey.eaves.find(({ id }) => id === eaveId);
   const designed = useMemo(() => (good === null ? null : designedPlan(good, eaveId)), [good, eaveId]);
   const asMeasured = useMemo(
-    () => (eave === undefined || measured === undefined ? null : measuredPlan(eave, index, measured)),
-    [eave, index, measured],
+    () => (eave === undefined || measured === undefined ? null : measuredPlan(eave, measured)),
+    [eave, measured],
   );
   const wasMeasured = good?.input.survey.eaves.find((one) => one.id === eaveId);
   const isMeasuredAnew = !current && wasMeasured !== eave && measured?.problem === null;

@@ -1,0 +1,41 @@
+import type { EaveDesign } from '../../../core/eave/design-document.ts';
+import { ErrorBoundary } from '../../kit/error-boundary.tsx';
+import { ChecksLine, ChecksStrip } from '../checks/checks-strip.tsx';
+import { Findings } from '../parts/findings.tsx';
+import { BayTable } from './bay-table.tsx';
+import { CutTable } from './cut-table.tsx';
+import { DesignEntries } from './design-entries.tsx';
+import { DesignPlan } from './design-plan.tsx';
+import { TailHandContext, useTailsOf } from './hand/tail-hand.ts';
+import { SectionView } from './section-view.tsx';
+import { TailTable } from './tail-table.tsx';
+
+/** The design of one eave: its choices, the plan with the tails in hand, the other drawings and what follows. */
+export function EaveDesignView(props: { readonly index: number; readonly design: EaveDesign }) {
+  const { index, design } = props;
+  const { eaveId } = design;
+  const hand = useTailsOf(eaveId, index, design);
+  return (
+    <TailHandContext.Provider value={hand}>
+      <div className="design">
+        <div className="design-side">
+          <DesignEntries index={index} />
+        </div>
+        <div className="design-main">
+          <ErrorBoundary>
+            <ChecksLine eaveId={eaveId} />
+          </ErrorBoundary>
+          <DesignPlan />
+          <SectionView eaveId={eaveId} />
+          <ErrorBoundary>
+            <ChecksStrip eaveId={eaveId} />
+          </ErrorBoundary>
+          <Findings eaveId={eaveId} />
+          <TailTable />
+          <CutTable eaveId={eaveId} />
+          <BayTable eaveId={eaveId} designIndex={index} />
+        </div>
+      </div>
+    </TailHandContext.Provider>
+  );
+}
