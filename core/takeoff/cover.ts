@@ -133,19 +133,28 @@ export function coverLack(
     readonly entry: string;
   },
 ): Problem {
-  const { what, itemId, kind, fits, named, entry } = wanted;
-  const detail =
-    itemId === ''
-      ? `no ${kind} is chosen, so it has no price. Choose one of the price list in Design.`
-      : named === undefined
-        ? `"${itemId}" is not on the price list. Choose another ${kind} in Design.`
-        : fits
-          ? `"${named.description}" is not bought any more. Choose another ${kind} in Design.`
-          : `"${named.description}" is no ${kind}. Choose a ${kind} of the price list in Design.`;
+  const { what, entry } = wanted;
   return {
     code: 'entry-invalid',
     what: `${what} of ${eaveLabel(eave.layout)} (${eave.layout.name})`,
-    detail,
+    detail: itemLackDetail(wanted),
     field: `design.eaves.${eave.designIndex}.${entry}`,
   };
+}
+
+/** Why an item of the price list cannot be bought for a use, and what to do. */
+export function itemLackDetail(wanted: {
+  readonly itemId: string;
+  readonly kind: string;
+  readonly fits: boolean;
+  readonly named: PriceItem | undefined;
+}): string {
+  const { itemId, kind, fits, named } = wanted;
+  return itemId === ''
+    ? `no ${kind} is chosen, so it has no price. Choose one of the price list in Design.`
+    : named === undefined
+      ? `"${itemId}" is not on the price list. Choose another ${kind} in Design.`
+      : fits
+        ? `"${named.description}" is not bought any more. Choose another ${kind} in Design.`
+        : `"${named.description}" is no ${kind}. Choose a ${kind} of the price list in Design.`;
 }

@@ -6,7 +6,9 @@ import type { CoveredEave } from './cover.ts';
 import { findNail } from './nails.ts';
 import { nailUses } from './nail-uses.ts';
 import { hundredthsUp, withAllowance } from './quantities.ts';
-import { counted, heaviestPhase, idPart, whereText } from './takeoff-context.ts';
+import type { CoveredRake } from './rake-cover.ts';
+import { rakeNailUses } from './rake-nails.ts';
+import { counted, eaveLabel, heaviestPhase, idPart, rakeLabel, whereLabels } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
 /**
@@ -14,14 +16,19 @@ import type { TakeoffLine } from './takeoff-types.ts';
  * (rounded up to whole nails) and turns it into pounds (rounded up to hundredths) by nails per pound.
  * @param eaves - the eaves with their cover.
  * @param input - for the fastening settings. [in, %]
+ * @param rakes - the rakes with what covers them.
  * @returns lines such as `nails-16d-common`, and a problem for each nail that the program does not know.
  */
 export function nailLines(
   eaves: readonly CoveredEave[],
   input: JobInput,
+  rakes: readonly CoveredRake[] = [],
 ): { readonly lines: readonly TakeoffLine[]; readonly lacks: readonly Problem[] } {
   const { fastening } = input.settings;
-  const uses = eaves.flatMap((eave) => nailUses(eave, fastening));
+  const uses = [
+    ...eaves.flatMap((eave) => nailUses(eave, fastening)),
+    ...rakes.flatMap(({ rake, cover }) => rakeNailUses(rake, cover, fastening)),
+  ];
   const lines: TakeoffLine[] = [];
   const lacks: Problem[] = [];
   for (const name of new Set(uses.map((use) => use.nail))) {
@@ -49,13 +56,20 @@ export function nailLines(
       quantity: decimalText(net),
       unit: 'nails',
       taxable: true,
-      where: whereText(
-        eaves.flatMap(({ layout }) => {
-          const here = ofNail
-            .filter((use) => use.eaveId === layout.eaveId)
-            .reduce((sum, use) => sum + use.count, 0);
-          return here === 0 ? [] : [{ layout, amount: String(here) }];
-        }),
+      where: whereLabels(
+        [
+          ...eaves.map(({ layout }) => ({
+            label: eaveLabel(layout),
+            here: ofNail.filter(({ eaveId, rakeId }) => eaveId === layout.eaveId && rakeId === undefined),
+          })),
+          ...rakes.map(({ rake }) => ({
+            label: rakeLabel(rake),
+            here: ofNail.filter(({ rakeId }) => rakeId === rake.rakeId),
+          })),
+        ]
+          .map(({ label, here }) => ({ label, count: here.reduce((sum, use) => sum + use.count, 0) }))
+          .filter(({ count }) => count > 0)
+          .map(({ label, count }) => ({ label, amount: String(count) })),
       ),
       madeOf: [
         ...ofNail.flatMap((use) => use.parts),

@@ -3,20 +3,23 @@ import { decimalText } from '../units/money.ts';
 import type { Phase } from '../eave/design-document.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
 import type { PriceItem } from '../pricing/price-list.ts';
+import type { RakeLayout } from '../rake/rake-types.ts';
 import type { TracePart } from '../trace/trace.ts';
 import { packSheets, type SheetPart } from './pack-sheets.ts';
 import { hundredths, sumDecimals } from './quantities.ts';
 import type { SheetSize } from './sheathing-strip.ts';
-import { counted, idPart, whereText } from './takeoff-context.ts';
+import { counted, eaveLabel, idPart, rakeLabel, whereLabels } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
-/** What is cut from sheets for one use on one eave. */
+/** What is cut from sheets for one use on one eave or rake. */
 export type SheetUse = {
-  readonly use: 'sheathing' | 'soffit' | 'filler';
+  readonly use: 'sheathing' | 'rake-sheathing' | 'soffit' | 'filler';
   /** Undefined where none is chosen, or the chosen one cannot be bought. */
   readonly item: PriceItem | undefined;
   readonly sheet: SheetSize;
   readonly layout: EaveLayout;
+  /** Present for a rake on that eave. */
+  readonly rake?: RakeLayout;
   readonly parts: readonly SheetPart[];
   /** Covered, net. [SF] */
   readonly areaSqFt: number;
@@ -31,7 +34,12 @@ type Words = {
 };
 
 /** In the order in which the sheets are cut into: a later use takes what an earlier one leaves. */
-const usesInOrder = ['sheathing', 'soffit', 'filler'] as const satisfies readonly SheetUse['use'][];
+const usesInOrder = [
+  'sheathing',
+  'rake-sheathing',
+  'soffit',
+  'filler',
+] as const satisfies readonly SheetUse['use'][];
 
 const words: Readonly<Record<SheetUse['use'], Words>> = {
   sheathing: {
@@ -39,6 +47,12 @@ const words: Readonly<Record<SheetUse['use'], Words>> = {
     name: 'Sheathing',
     phase: 'Sheathing and edge',
     clientWording: 'Roof sheathing over the new overhang',
+  },
+  'rake-sheathing': {
+    id: 'rake-sheathing',
+    name: 'Rake sheathing',
+    phase: 'Sheathing and edge',
+    clientWording: 'Roof sheathing over the new overhang at the gable',
   },
   soffit: {
     id: 'soffit',
@@ -97,7 +111,12 @@ function sheetLine(group: readonly SheetUse[], sheets: number): readonly Takeoff
       quantity: decimalText(area),
       unit: 'SF',
       taxable: item?.taxable ?? true,
-      where: whereText(group.map(({ layout }, index) => ({ layout, amount: `${areas[index] ?? ''} SF` }))),
+      where: whereLabels(
+        group.map(({ layout, rake }, index) => ({
+          label: rake === undefined ? eaveLabel(layout) : rakeLabel(rake),
+          amount: `${areas[index] ?? ''} SF`,
+        })),
+      ),
       madeOf: [
         ...group.flatMap(({ trace }) => trace),
         {
