@@ -2,18 +2,29 @@ import type { Extender } from '../layout/layout-types.ts';
 import type { Fastening } from '../pricing/shop-settings.ts';
 import type { CoveredEave } from '../takeoff/cover.ts';
 import { nailUses } from '../takeoff/nail-uses.ts';
+import type { CoveredRake } from '../takeoff/rake-cover.ts';
+import { rakeNailUses } from '../takeoff/rake-nails.ts';
 import { staggeredNails } from '../takeoff/stagger.ts';
 import type { Json } from './json.ts';
 
 /**
- * The nails of a job by eave and use as JSON, net of loss.
+ * The nails of a job by eave, rake and use as JSON, net of loss.
  * @param covered - the eaves with their cover.
  * @param fastening - kinds, counts and spacings.
+ * @param rakes - the rakes with their cover.
  */
-export function nailUsesJson(covered: readonly CoveredEave[], fastening: Fastening) {
-  return covered
-    .flatMap((eave) => nailUses(eave, fastening))
-    .map(({ eaveId, use, nail, count }) => ({ eaveId, use, nail, countNails: count }) satisfies Json);
+export function nailUsesJson(
+  covered: readonly CoveredEave[],
+  fastening: Fastening,
+  rakes: readonly CoveredRake[],
+) {
+  return [
+    ...covered.flatMap((eave) => nailUses(eave, fastening)),
+    ...rakes.flatMap(({ rake, cover }) => rakeNailUses(rake, cover, fastening)),
+  ].map(
+    ({ eaveId, rakeId, use, nail, count }) =>
+      ({ eaveId, rakeId: rakeId ?? null, use, nail, countNails: count }) satisfies Json,
+  );
 }
 
 /**

@@ -9,6 +9,7 @@ import { problemSentence } from '../problems/sentence.ts';
 import { priceOn } from '../pricing/price-on.ts';
 import { assertNever } from '../result.ts';
 import { coverEave } from '../takeoff/cover.ts';
+import { coverRakes } from '../takeoff/rake-cover.ts';
 import { eavesToTakeOff } from '../takeoff/takeoff-context.ts';
 import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { decimalText, type DecimalText, usd } from '../units/money.ts';
@@ -44,7 +45,7 @@ export function resultsJson(input: JobInput, result: JobResult) {
     takeoff: {
       lines: result.takeoff.lines.map(takeoffLineJson),
       labour: labourJson(covered, input, result.rakes),
-      nails: nailUsesJson(covered, fastening),
+      nails: nailUsesJson(covered, fastening, coverRakes(input, result.rakes, result.eaves)),
       sheathing: sheathingJson(covered),
       labourHours: result.takeoff.labourHours,
       crewDays: result.takeoff.crewDays,
