@@ -1,6 +1,5 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import { type EdgeBoards, edgeBoards } from '../eave/edge-boards.ts';
-import type { EaveLayout } from '../layout/layout-types.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { EaveSurvey, WallReading } from '../survey/survey-document.ts';
 import { formatLength } from '../units/format-length.ts';
@@ -9,7 +8,7 @@ import type { Drawing, Shape } from './drawing.ts';
 import { edge, panelJoints } from './plan-edge.ts';
 import { blocks, extenders, methodTags } from './plan-new.ts';
 import { oldFraming } from './plan-old.ts';
-import { backspanLevel, type PlanView, tailEnd } from './plan-view.ts';
+import { backspanLevel, type PlanLayout, type PlanView, tailEnd } from './plan-view.ts';
 
 export type PlanOptions = {
   /** Actual thicknesses of fascia and sub-fascia. [in] */
@@ -51,7 +50,7 @@ export function planSizes(survey: EaveSurvey, design: EaveDesign): PlanOptions {
  * @param layout - the eave. [in]
  * @param options - sizes and stretch. [in]
  */
-export function drawPlan(layout: EaveLayout, options: PlanOptions = {}): Drawing {
+export function drawPlan(layout: PlanLayout, options: PlanOptions = {}): Drawing {
   const { view, isWhole } = viewOf(layout, options);
   const { box } = view;
   const stretch = isWhole
@@ -74,7 +73,7 @@ export function drawPlan(layout: EaveLayout, options: PlanOptions = {}): Drawing
   };
 }
 
-function viewOf(layout: EaveLayout, options: PlanOptions): { view: PlanView; isWhole: boolean } {
+function viewOf(layout: PlanLayout, options: PlanOptions): { view: PlanView; isWhole: boolean } {
   const boards = options.edgeBoards ?? { subFasciaIn: 0, fasciaIn: 0, thicknessIn: 0 };
   const wallReadings = options.wallReadings ?? [];
   const deepest = Math.max(24, ...layout.extenders.map((extender) => backspanLevel(extender)));
@@ -184,7 +183,7 @@ function unplaced({ layout, box, inside }: PlanView): readonly Shape[] {
   });
 }
 
-function describe(layout: EaveLayout): string {
+function describe(layout: PlanLayout): string {
   const moved = layout.extenders.filter((extender) => extender.because === 'moved');
   const others = layout.extenders.filter(({ method }) => method !== 'side');
   const joints = Math.max(0, layout.fascia.length - 1);

@@ -5,9 +5,26 @@ import type { WallReading } from '../survey/survey-document.ts';
 import type { Box } from './clip.ts';
 import type { Point } from './drawing.ts';
 
+/** What a plan shows of an eave; of one that is only measured, the old framing alone. [in] */
+export type PlanLayout = Pick<
+  EaveLayout,
+  | 'eaveId'
+  | 'name'
+  | 'wallLengthIn'
+  | 'overhangLevelIn'
+  | 'rafters'
+  | 'occupied'
+  | 'extenders'
+  | 'unplaced'
+  | 'bays'
+  | 'fascia'
+  | 'fasciaLengthIn'
+  | 'subFascia'
+>;
+
 /** What of an eave is drawn from above, and where its lines run: y is 0 at the reference line and grows inward. [in] */
 export type PlanView = {
-  readonly layout: EaveLayout;
+  readonly layout: PlanLayout;
   readonly box: Box;
   readonly plateIn: number;
   readonly edgeBoards: EdgeBoards;
@@ -36,7 +53,7 @@ export function backspanLevel(extender: Extender): number {
  * Height on the plan of the line of the tails' ends: straight from tail to tail, and as the outermost tail beyond it. [in]
  * @param stationIn - along the wall. [in]
  */
-export function tailLineAt(layout: EaveLayout, stationIn: number): number {
+export function tailLineAt(layout: PlanLayout, stationIn: number): number {
   const ends = layout.extenders;
   const after = ends.find((extender) => extender.centreIn > stationIn);
   const before = ends.findLast((extender) => extender.centreIn <= stationIn);
