@@ -5,6 +5,8 @@ import type { Interval } from '../in-the-way.ts';
 /** A place where a tail may stand. Lengths in inches along the wall. */
 export type Candidate = Interval & {
   readonly centreIn: number;
+  /** Its middle as the solver reckons with it. [1/64 in] */
+  readonly at: number;
   readonly method: Method;
   readonly side: Side;
   /** Index of the rafter it is fastened to; of a hung tail the one on its left, -1 where there is none. */
@@ -49,11 +51,13 @@ export type BayCandidates = {
 export type Choices = {
   readonly rafters: readonly RafterWish[];
   readonly bays: readonly BayCandidates[];
-  /** Ends of the fascia run. [in] */
-  readonly fromIn: number;
-  readonly toIn: number;
-  /** Largest gap that is let stand, centre to centre. [in] */
-  readonly gapIn: number;
+  /** Middles of the rafters, in order. [1/64 in] */
+  readonly raftersAt: readonly number[];
+  /** Ends of the fascia run. [1/64 in] */
+  readonly from: number;
+  readonly to: number;
+  /** Largest gap that is let stand, centre to centre. [1/64 in] */
+  readonly largestGap: number;
   /** Least clear distance between a hung tail and another. [in] */
   readonly roomIn: number;
 };

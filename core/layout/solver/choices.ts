@@ -14,6 +14,7 @@ import type { Candidate, Choices, RafterWish } from './candidate.ts';
 import { heldBesideRafter, heldHungTails, type HeldTail } from './held-tails.ts';
 import { hungRooms, type HungRoom } from './hung-rooms.ts';
 import { hungStations, type Neighbourhood } from './hung-stations.ts';
+import { in64ths } from './score.ts';
 import { jointCarried, nailingRoomIn, type Wall } from './wall.ts';
 
 /** One rafter with what is known of its places, before the solver chooses. */
@@ -61,9 +62,10 @@ export function prepare(wall: Wall): Prepared {
     choices: {
       rafters: places.map(({ wish }) => wish),
       bays: bays.map((candidates) => ({ candidates: candidates.sort((a, b) => a.centreIn - b.centreIn) })),
-      fromIn: wall.fromIn,
-      toIn: wall.toIn,
-      gapIn: wall.largestGapIn + gapToleranceIn,
+      raftersAt: wall.rafters.map(({ centreIn }) => in64ths(centreIn)),
+      from: in64ths(wall.fromIn),
+      to: in64ths(wall.toIn),
+      largestGap: in64ths(wall.largestGapIn + gapToleranceIn),
       roomIn: nailingRoomIn,
     },
     places,
@@ -150,6 +152,7 @@ function ownCandidate(way: Way, rafter: number, pinned: boolean, wall: Wall): Ca
   return {
     ...way,
     centreIn,
+    at: in64ths(centreIn),
     rafter,
     heldId: null,
     heldBy: null,
@@ -165,6 +168,7 @@ function heldCandidate(tail: HeldTail, wall: Wall): Candidate {
   return {
     ...tail,
     centreIn,
+    at: in64ths(centreIn),
     heldId: tail.id,
     heldBy: tail.by,
     stubborn: true,
@@ -182,6 +186,7 @@ function hungCandidate(centreIn: number, bay: number, rooms: readonly HungRoom[]
     leftIn: centreIn - wall.thicknessIn / 2,
     rightIn: centreIn + wall.thicknessIn / 2,
     centreIn,
+    at: in64ths(centreIn),
     method: 'block-hung',
     side: 'right',
     rafter: bay - 1,
@@ -206,9 +211,9 @@ function neighbourhood(
   rooms: readonly (readonly HungRoom[])[],
   wall: Wall,
 ): Neighbourhood {
-  const look = (step: -1 | 1): { readonly stationsIn: readonly number[]; readonly stuck: number } => {
+  const stuckIn: number[] = [];
+  const look = (step: -1 | 1): readonly number[] => {
     const stationsIn: number[] = [];
-    let stuck = 0;
     for (let depth = 0; depth < deepestLook; depth += 1) {
       const index = (step < 0 ? bay - 1 : bay) + step * depth;
       const place = places[index];
@@ -219,10 +224,10 @@ function neighbourhood(
       const own = centresOf(place);
       stationsIn.push(...own);
       if (own.length > 0 && place.ways.every(({ cost }) => cost < costOf('block-hung', 'right', wall))) break;
-      stuck += 1;
+      stuckIn.push(rafterAt(index, wall).centreIn);
       for (const { fromIn, toIn } of rooms[step < 0 ? index : index + 1] ?? []) stationsIn.push(fromIn, toIn);
     }
-    return { stationsIn, stuck };
+    return stationsIn;
   };
   const [left, right] = [look(-1), look(1)];
   const bayFromIn = rafterAt(bay - 1, wall).centreIn;
@@ -235,10 +240,10 @@ function neighbourhood(
     .filter((at) => at > bayFromIn && at < bayToIn);
   return {
     rooms: rooms[bay] ?? [],
-    leftIn: [...left.stationsIn, ...hungIn],
-    rightIn: [...right.stationsIn, ...hungIn],
+    leftIn: [...left, ...hungIn],
+    rightIn: [...right, ...hungIn],
     besideIn: [...beside.filter((at) => at > bayFromIn && at < bayToIn), ...hungIn],
-    stuck: left.stuck + right.stuck,
+    stuckIn,
   };
 }
 

@@ -11,8 +11,8 @@ export type Neighbourhood = {
   readonly rightIn: readonly number[];
   /** Middles of the tails beside the two rafters within this bay. */
   readonly besideIn: readonly number[];
-  /** Rafters in the neighbourhood that no tail stands beside. */
-  readonly stuck: number;
+  /** Middles of the rafters around that no tail stands beside. */
+  readonly stuckIn: readonly number[];
 };
 
 /** No more tails than this are spread between two others. [-] */
@@ -42,10 +42,8 @@ export function hungStations(near: Neighbourhood, wall: Wall): readonly number[]
   const rights = distinct([...near.rightIn, ...fixed]);
   for (const fromIn of lefts)
     for (const toIn of rights) {
-      const most = Math.min(
-        mostSpread,
-        Math.max(1, near.stuck, tailsNeeded(toIn - fromIn, wall.largestGapIn)),
-      );
+      const stuck = near.stuckIn.filter((stationIn) => stationIn > fromIn && stationIn < toIn).length;
+      const most = Math.min(mostSpread, Math.max(1, stuck, tailsNeeded(toIn - fromIn, wall.largestGapIn)));
       for (let tails = 1; tails <= most; tails += 1)
         for (let place = 1; place <= tails; place += 1) add(fromIn + ((toIn - fromIn) * place) / (tails + 1));
     }

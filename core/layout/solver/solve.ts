@@ -1,6 +1,6 @@
 import { clashToleranceIn } from '../in-the-way.ts';
 import { isHung, type Candidate, type Choices, type RafterWish } from './candidate.ts';
-import { compareScores, in64ths, type Score } from './score.ts';
+import { compareScores, type Score } from './score.ts';
 
 /** A candidate that was chosen. */
 export type Chosen = {
@@ -32,10 +32,12 @@ type State = Score & {
 
 /**
  * Chooses the best layout among candidates: least excess over the largest gap; fewest rafters without a tail; most panel
- * joints on tails; fewest rafters passed over that have a side free; least cost of methods; fewest hung tails; most even gaps. Held candidates are always taken; others overlap
- * nothing. Exact over the candidates, by dynamic programming along the wall, bay by bay: of two layouts up to a rafter, one
- * that is no better and whose last tail lies no further along can be dropped, since whatever follows costs it no less.
- * @param choices - candidates and wishes. [in]
+ * joints on tails; fewest rafters passed over that have a side free; least cost of methods; fewest hung tails; most even
+ * gaps. Held candidates are always taken; others overlap nothing. Exact over the candidates, whose middles count in 64ths,
+ * by dynamic programming along the wall, bay by bay. Of two layouts that leave the rafters alike, one whose last tail lies
+ * no further along and that is no better with a next tail right here can be dropped: the longer gap to any later tail
+ * costs it more and more.
+ * @param choices - candidates and wishes. [1/64 in]
  * @returns the chosen ones from left to right. The same choices always give the same answer.
  */
 export function solve(choices: Choices): Solution {
@@ -43,11 +45,11 @@ export function solve(choices: Choices): Solution {
   for (const [bay, { candidates }] of choices.bays.entries()) {
     states = throughBay(states, candidates, bay, choices);
     const next = choices.rafters[bay];
-    if (next !== undefined) states = pastRafter(states, next, candidatesRightOf(choices, bay));
+    if (next !== undefined) states = pastRafter(states, next, bay, choices);
   }
   let best: State | undefined;
   for (const state of states) {
-    const ended = withEnd(state, choices.toIn);
+    const ended = withEnd(state, choices);
     if (best === undefined || compareScores(ended, best) < 0) best = ended;
   }
   if (best === undefined) throw new Error('no layout takes what is held');
@@ -74,21 +76,76 @@ function candidatesRightOf({ bays }: Choices, rafter: number): boolean {
   return (bays[rafter + 1]?.candidates ?? []).some((one) => one.rafter === rafter && !isHung(one));
 }
 
-/** Every way to take candidates of a bay, each after those before it. */
+/**
+ * Every way to take candidates of a bay, each after those before it. Layouts whose last tail is out of the way of the next
+ * candidate are `ready`; the others wait. A held candidate is taken even where every layout runs into it.
+ * @param entering - by their last tails.
+ * @returns by their last tails.
+ */
 function throughBay(
   entering: readonly State[],
   candidates: readonly Candidate[],
   bay: number,
   choices: Choices,
 ): readonly State[] {
-  let states: State[] = [...entering];
+  let ready: State[] = [];
+  let waiting: readonly State[] = entering;
   for (const candidate of candidates) {
-    const best = new Map<number, State>();
-    for (const state of states) take(state, candidate, bay, choices, best);
-    if (candidate.heldId === null) states.push(...best.values());
-    else states = [...best.values()];
+    const near: State[] = [];
+    for (const state of waiting)
+      (outOfTheWay(state.last, candidate, choices.roomIn) ? ready : near).push(state);
+    ready = unbettered(ready, candidate.at, choices);
+    const best: (State | undefined)[] = [];
+    for (const state of ready) take(state, candidate, bay, choices, best);
+    for (const state of near)
+      if (standTogether(state.last, candidate, choices.roomIn)) take(state, candidate, bay, choices, best);
+    if (candidate.heldId !== null && best.every((state) => state === undefined))
+      for (const state of near) take(state, candidate, bay, choices, best);
+    const taken = best.filter((state) => state !== undefined);
+    if (candidate.heldId === null) waiting = [...near, ...taken];
+    else [ready, waiting] = [[], taken];
   }
-  return states.filter(({ left }) => left !== 'due');
+  return [...ready, ...waiting].filter(({ left }) => left !== 'due');
+}
+
+function outOfTheWay(last: Candidate | undefined, next: Candidate, roomIn: number): boolean {
+  return last === undefined || next.leftIn - last.rightIn >= roomIn - clashToleranceIn;
+}
+
+/**
+ * Drops the layouts that another one, whose last tail lies further along, betters with a next tail at a place or anywhere
+ * beyond. One without any tail yet stands apart: its first gap is held to nothing.
+ * @param states - by their last tails.
+ * @param at - the nearest place that a next tail can stand at. [1/64 in]
+ */
+function unbettered(states: readonly State[], at: number, choices: Choices): State[] {
+  const best: (State | undefined)[] = [];
+  const kept: State[] = [];
+  for (let index = states.length - 1; index >= 0; index -= 1) {
+    const state = states[index];
+    if (state === undefined) continue;
+    const kind = standingNumber(state.left, state.rightMet) * 2 + (state.last === undefined ? 1 : 0);
+    const known = best[kind];
+    if (known !== undefined && compareAt(state, known, at, choices) >= 0) continue;
+    best[kind] = state;
+    kept.push(state);
+  }
+  return kept.reverse();
+}
+
+/** Compares two layouts as they would be with a next tail at a place. */
+function compareAt(one: State, other: State, at: number, { from, largestGap }: Choices): number {
+  const [oneGap, otherGap] = [at - (one.last?.at ?? from), at - (other.last?.at ?? from)];
+  const over = one.last === undefined ? 0 : overBy(oneGap, largestGap) - overBy(otherGap, largestGap);
+  return (
+    one.over - other.over + over ||
+    one.unserved - other.unserved ||
+    one.missed - other.missed ||
+    one.passedOver - other.passedOver ||
+    one.cost - other.cost ||
+    one.hung - other.hung ||
+    one.squares + oneGap ** 2 - (other.squares + otherGap ** 2)
+  );
 }
 
 /** Adds a candidate to a layout in every way that it may stand there; of those that end alike the best is kept. */
@@ -97,9 +154,8 @@ function take(
   candidate: Candidate,
   bay: number,
   choices: Choices,
-  best: Map<number, State>,
+  best: (State | undefined)[],
 ): void {
-  if (!standTogether(state.last, candidate, choices.roomIn)) return;
   if (!isHung(candidate)) {
     if (candidate.heldId !== null) keep(state, candidate, state.left, state.rightMet, -1, choices, best);
     else if (candidate.rafter === bay - 1) {
@@ -107,14 +163,13 @@ function take(
     } else if (!state.rightMet) keep(state, candidate, state.left, true, -1, choices, best);
     return;
   }
-  const leftWish = choices.rafters[bay - 1];
-  const rightWish = choices.rafters[bay];
-  if (state.left === 'open' && leftWish?.hungRight === true) {
+  if (state.left === 'open' && choices.rafters[bay - 1]?.hungRight === true) {
     keep(state, candidate, 'met', state.rightMet, bay - 1, choices, best);
     return;
   }
   keep(state, candidate, state.left, state.rightMet, -1, choices, best);
-  if (rightWish?.want === 'any' && rightWish.hungLeft && !state.rightMet)
+  const right = choices.rafters[bay];
+  if (right?.want === 'any' && right.hungLeft && !state.rightMet)
     keep(state, candidate, state.left, true, bay, choices, best);
 }
 
@@ -122,11 +177,13 @@ function take(
 function standTogether(last: Candidate | undefined, next: Candidate, roomIn: number): boolean {
   if (last === undefined || (last.stubborn && next.stubborn)) return true;
   const needsRoom = (isHung(last) && last.heldId === null) || (isHung(next) && next.heldId === null);
-  const clearIn = next.leftIn - last.rightIn;
-  return needsRoom ? clearIn >= roomIn - clashToleranceIn : clearIn >= -clashToleranceIn;
+  return next.leftIn - last.rightIn >= (needsRoom ? roomIn : 0) - clashToleranceIn;
 }
 
-const standingNumber: Readonly<Record<Standing, number>> = { met: 0, due: 1, open: 2 };
+/** A number for how both rafters of a bay stand. */
+function standingNumber(left: Standing, rightMet: boolean): number {
+  return (left === 'met' ? 0 : left === 'due' ? 2 : 4) + (rightMet ? 1 : 0);
+}
 
 function keep(
   state: State,
@@ -135,37 +192,48 @@ function keep(
   rightMet: boolean,
   standsFor: number,
   choices: Choices,
-  best: Map<number, State>,
+  best: (State | undefined)[],
 ): void {
   const { last } = state;
-  const gapIn = candidate.centreIn - (last?.centreIn ?? choices.fromIn);
+  const gap = candidate.at - (last?.at ?? choices.from);
   const carries = candidate.joint >= 0 && last?.joint !== candidate.joint;
-  const next: State = {
-    over: state.over + (last === undefined ? 0 : overBy(gapIn, choices.gapIn)),
-    unserved: state.unserved,
-    missed: state.missed - (carries ? 1 : 0),
-    passedOver: state.passedOver + (choices.rafters[standsFor]?.sideFree === true ? 1 : 0),
-    cost: state.cost + candidate.cost,
-    hung: state.hung + (isHung(candidate) ? 1 : 0),
-    squares: state.squares + in64ths(gapIn) ** 2,
-    last: candidate,
-    left,
-    rightMet,
-    before: state,
-    standsFor,
-    added: true,
-  };
-  const key = standingNumber[left] * 2 + (rightMet ? 1 : 0);
-  const known = best.get(key);
-  if (known === undefined || compareScores(next, known) < 0) best.set(key, next);
+  const over = state.over + (last === undefined ? 0 : overBy(gap, choices.largestGap));
+  const unserved = state.unserved;
+  const missed = state.missed - (carries ? 1 : 0);
+  const passedOver = state.passedOver + (choices.rafters[standsFor]?.sideFree === true ? 1 : 0);
+  const cost = state.cost + candidate.cost;
+  const hung = state.hung + (isHung(candidate) ? 1 : 0);
+  const squares = state.squares + gap ** 2;
+  const number = standingNumber(left, rightMet);
+  const known = best[number];
+  // Written out, for this is gone through more often than all else together.
+  if (
+    known !== undefined &&
+    (over - known.over ||
+      unserved - known.unserved ||
+      missed - known.missed ||
+      passedOver - known.passedOver ||
+      cost - known.cost ||
+      hung - known.hung ||
+      squares - known.squares) >= 0
+  )
+    return;
+  const score = { over, unserved, missed, passedOver, cost, hung, squares };
+  best[number] = { ...score, last: candidate, left, rightMet, before: state, standsFor, added: true };
 }
 
-function overBy(gapIn: number, largestIn: number): number {
-  return Math.max(0, in64ths(gapIn - largestIn));
+function overBy(gap: number, largest: number): number {
+  return Math.max(0, gap - largest);
 }
 
 /** Leaves a bay: what its left rafter lacks is counted, and its right rafter becomes the next bay's left one. */
-function pastRafter(states: readonly State[], wish: RafterWish, hasRight: boolean): readonly State[] {
+function pastRafter(
+  states: readonly State[],
+  wish: RafterWish,
+  rafter: number,
+  choices: Choices,
+): readonly State[] {
+  const hasRight = candidatesRightOf(choices, rafter);
   const past: State[] = [];
   for (const state of states) {
     const unserved = state.unserved + (state.left === 'open' ? 1 : 0);
@@ -178,39 +246,14 @@ function pastRafter(states: readonly State[], wish: RafterWish, hasRight: boolea
       if (wish.want === 'any') enter('open');
     }
   }
-  return undominated(past);
+  return unbettered(past, choices.raftersAt[rafter] ?? 0, choices);
 }
 
-/**
- * Drops layouts that another one betters wherever the wall goes on. One without any tail yet stands apart: its first gap
- * is held to nothing, though it is the widest.
- */
-function undominated(states: readonly State[]): readonly State[] {
-  const kept: State[] = [];
-  for (const standing of ['met', 'due', 'open'] as const) {
-    const alike = states.filter(({ left }) => left === standing);
-    const empty = alike.filter(({ last }) => last === undefined).toSorted(compareScores);
-    kept.push(...empty.slice(0, 1));
-    let best: State | undefined;
-    for (const state of alike.toSorted((a, b) => centreOfLast(b) - centreOfLast(a) || compareScores(a, b))) {
-      if (state.last === undefined || (best !== undefined && compareScores(state, best) >= 0)) continue;
-      best = state;
-      kept.push(state);
-    }
-  }
-  return kept;
-}
-
-function centreOfLast({ last }: State): number {
-  return last?.centreIn ?? Number.NEGATIVE_INFINITY;
-}
-
-function withEnd(state: State, toIn: number): State {
-  const gapIn = toIn - (state.last?.centreIn ?? toIn);
+function withEnd(state: State, { from, to }: Choices): State {
   return {
     ...state,
     unserved: state.unserved + (state.left === 'open' ? 1 : 0),
-    squares: state.squares + in64ths(gapIn) ** 2,
+    squares: state.squares + (to - (state.last?.at ?? from)) ** 2,
   };
 }
 
