@@ -18,7 +18,8 @@ export function sheetsToKeep(input: JobInput, result: JobResult): Readonly<Recor
 
 /**
  * A sheet of a frozen estimate. Of a record from before sheets were kept it is worded by today's program from the frozen
- * input and result; the figures are the frozen ones.
+ * input and result: the figures are the frozen ones, the drawings of tails are left out, since today's are drawn from
+ * more than was kept then.
  * @param record - as it was frozen, its hash checked.
  */
 export function keptSheet(record: unknown, kind: KeptSheetKind): Sheet {
@@ -27,5 +28,5 @@ export function keptSheet(record: unknown, kind: KeptSheetKind): Sheet {
   const file = { format: 'eavewright-job', version: 1, ...input };
   // Entries that came into the documents since are filled in as for any stored document.
   const { format: _format, version: _version, ...today } = jobFileSchema.parse(file);
-  return makeSheet(kind, today, result);
+  return makeSheet(kind, today, { ...result, rakes: [], eaves: [] });
 }

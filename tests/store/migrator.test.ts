@@ -116,6 +116,6 @@ test('the shop file has the tables that schema.sql shows, and every amount of mo
     )
     .pluck()
     .all();
-  expect(money).toEqual(['prices.price_usd TEXT', 'estimates.total_usd TEXT']);
+  expect(money).toEqual(['prices.price_usd TEXT', 'estimates.total_usd TEXT', 'quotes.total_usd TEXT']);
   database.close();
 });
