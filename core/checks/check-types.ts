@@ -26,10 +26,12 @@ export type CheckStep = {
 
 /** The outcome of one check on one eave (at its governing rafter), the same shape for all. */
 export type CheckResult = {
-  /** `CHECK/EAVE`, unique in a job; decisions are recorded against it. */
+  /** `CHECK/EAVE` or `CHECK/RAKE`, unique in a job; decisions are recorded against it. */
   readonly id: string;
   readonly check: string;
   readonly eaveId: string;
+  /** Present for a check of a rake on that eave. */
+  readonly rakeId?: string;
   /** What is held against what, e.g. `Bending at the plate against the adjusted bending value`. */
   readonly what: string;
   /** Where it governs: `Rafter 15 at 24' 0-3/8"`, or `Whole eave`. */

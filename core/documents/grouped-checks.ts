@@ -1,7 +1,10 @@
 import { type CheckGroup, checkGroups, type CheckResult } from '../checks/check-types.ts';
+import { rakeRegistry } from '../checks/rakes/rake-registry.ts';
 import { registry } from '../checks/registry.ts';
 
-/** The checks of one group on one eave, in the order of the registry. */
+const allChecks = [...registry, ...rakeRegistry];
+
+/** The checks of one group on one eave, in the order of the registry; those of its rakes last. */
 export type GroupedChecks = { readonly group: CheckGroup; readonly checks: readonly CheckResult[] };
 
 /**
@@ -19,10 +22,10 @@ export function checksOfEave(checks: readonly CheckResult[], eaveId: string): re
 
 /** Short name of a check, as the registry has it. */
 export function titleOf(check: CheckResult): string {
-  return registry.find((entry) => entry.check === check.check)?.title ?? check.what;
+  return allChecks.find((entry) => entry.check === check.check)?.title ?? check.what;
 }
 
 /** A check that the registry does not know is shown all the same, under the first heading. */
 function groupOf(check: CheckResult): CheckGroup {
-  return registry.find((entry) => entry.check === check.check)?.group ?? checkGroups[0];
+  return allChecks.find((entry) => entry.check === check.check)?.group ?? checkGroups[0];
 }

@@ -253,6 +253,7 @@ function checkJson(check: CheckResult, input: JobInput) {
     id: check.id,
     check: check.check,
     eaveId: check.eaveId,
+    rakeId: check.rakeId ?? null,
     what: check.what,
     where: check.where,
     stationIn: check.stationIn,

@@ -132,6 +132,8 @@ export const rakeSurveySchema = z.strictObject({
   firstInsideIn: lengthField({ least: 1, most: 120 }).nullable().default(null),
   /** How far old deck boards run out past the gable wall's framing face. [in] */
   deckPastIn: lengthField({ least: 0, most: 48 }).default(0),
+  /** True where studs of the gable wall stand under its rafter, so that it spans nothing. */
+  studsUnder: z.boolean().default(true),
   /** Sheathing and siding that stay on the gable wall behind a ladder. [in] */
   finishIn: lengthField({ least: 0, most: 6 }).default(0),
   note: z.string().max(2000).default(''),
