@@ -22,6 +22,8 @@ export type PlanOptions = {
   /** Stations where panels of the new deck end against one another, and how far in, along the slope, they reach. [in] */
   readonly panelJointsIn?: readonly number[];
   readonly tieBackIn?: number;
+  /** What is written at each tail: its mark and method alone where `mark`, its station too where absent. */
+  readonly tailsBy?: 'mark' | 'station';
   /** The stretch of wall to draw, by station; the whole eave where absent. [in] */
   readonly fromIn?: number;
   readonly toIn?: number;
@@ -66,7 +68,7 @@ export function drawPlan(layout: PlanLayout, options: PlanOptions = {}): Drawing
       ...edge(view),
       ...panelJoints(view, options.panelJointsIn ?? [], options.tieBackIn ?? 0),
       ...rafterStations(view),
-      ...tailStations(view),
+      ...tailStations(view, options.tailsBy ?? 'station'),
       ...unplaced(view),
     ],
     ...box,
@@ -129,7 +131,7 @@ function rafterStations({ layout, box, inside }: PlanView): readonly Shape[] {
 }
 
 /** The new tails' marks and centres as running dimensions; a method that is not the plain one is named. */
-function tailStations({ layout, box, inside }: PlanView): readonly Shape[] {
+function tailStations({ layout, box, inside }: PlanView, tailsBy: 'mark' | 'station'): readonly Shape[] {
   const tails = layout.extenders.filter(({ centreIn }) => inside(centreIn));
   if (tails.length === 0) return [];
   return [
@@ -139,7 +141,9 @@ function tailStations({ layout, box, inside }: PlanView): readonly Shape[] {
       -tailLinePt,
       tails.map(({ mark, method, centreIn }) => ({
         atIn: centreIn,
-        text: [mark, methodTags[method], formatLength(centreIn)].filter((word) => word !== '').join('  '),
+        text: [mark, methodTags[method], ...(tailsBy === 'mark' ? [] : [formatLength(centreIn)])]
+          .filter((word) => word !== '')
+          .join('  '),
       })),
     ),
   ];

@@ -26,7 +26,8 @@ const halvings = 7;
 
 /**
  * Paints a drawing as large as its room takes: a screen needs no standard scale, so that none of the room is lost; the
- * scale is stated all the same. A drawing too large for the smallest standard scale is painted at that.
+ * scale is stated all the same. A drawing whose texts are higher than its room at every scale takes the width alone, and
+ * one too large for the smallest standard scale is painted at that.
  * @param drawing - the drawing. [in]
  * @param widthPx - room. [px]
  * @param heightPx - room. [px]
@@ -41,7 +42,9 @@ export function fitDrawing(drawing: Drawing, widthPx: number, heightPx: number):
     const onScreen = atStep(drawing, step);
     if (fits(onScreen.painted, widthPx, heightPx)) return between(drawing, onScreen, widthPx, heightPx);
   }
-  return atStep(drawing, standardScales.length - 1);
+  return Number.isFinite(heightPx)
+    ? fitDrawing(drawing, widthPx, Infinity)
+    : atStep(drawing, standardScales.length - 1);
 }
 
 /** The largest painting that fits, from a standard scale that does up to the next, which does not. */

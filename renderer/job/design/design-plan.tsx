@@ -4,12 +4,17 @@ import { DrawingView } from '../../drawings/drawing-view.tsx';
 import type { OnScreen } from '../../drawings/fit-drawing.ts';
 import { useJob } from '../job-context.ts';
 import { OldMark } from '../parts/old-mark.tsx';
-import { planHeight, PlanView } from '../parts/plan-view.tsx';
+import { PlanView } from '../parts/plan-view.tsx';
 import { useWindowHeight } from '../parts/use-window-height.ts';
 import { PlanHands } from './hand/plan-hands.tsx';
 import { TailBar } from './hand/tail-bar.tsx';
 import { TailCommands } from './hand/tail-commands.tsx';
 import { useTailHand } from './hand/tail-hand.ts';
+
+/** With a running dimension at every tail a plan takes more of the window than on Survey. [px] */
+function planHeight(windowPx: number): number {
+  return Math.round(Math.min(480, Math.max(320, windowPx * 0.54)));
+}
 
 /** The plan of an eave with its tails in the person's hand; the old framing alone until there is something designed. */
 export function DesignPlan() {

@@ -15,7 +15,9 @@ export function designedPlan(
   if (layout === undefined) return null;
   const survey = good.input.survey.eaves.find((eave) => eave.id === eaveId);
   const design = good.input.design.eaves.find((eave) => eave.eaveId === eaveId);
-  return survey === undefined || design === undefined ? null : drawPlan(layout, planSizes(survey, design));
+  return survey === undefined || design === undefined
+    ? null
+    : drawPlan(layout, { ...planSizes(survey, design), tailsBy: 'mark' });
 }
 
 /**

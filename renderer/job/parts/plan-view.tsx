@@ -6,9 +6,9 @@ import { OldMark } from './old-mark.tsx';
 import { useWindowHeight } from './use-window-height.ts';
 import { designedPlan, measuredPlan } from './plan-drawing.ts';
 
-/** A long eave takes a strip of the window, up to about a third of it, and leaves the rest to the entries. [px] */
-export function planHeight(windowPx: number): number {
-  return Math.round(Math.min(440, Math.max(240, windowPx * 0.34)));
+/** A long eave takes a strip of the window, and leaves the rest to the entries. [px] */
+function planHeight(windowPx: number): number {
+  return Math.round(Math.min(440, Math.max(300, windowPx * 0.45)));
 }
 
 /**
