@@ -120,7 +120,7 @@ export type CutPlan = {
   /** What a board fewer was worth in this plan. */
   readonly centsPerBoard: number;
   readonly unmetPins: readonly UnmetPin[];
-  /** Net length of pieces over length of boards. [-] */
+  /** Net length of pieces, mid-line where two ends are plumb, over length of boards. [-] */
   readonly yield: number;
   /** What first-fit decreasing on the best single length would have cost; null where none holds every piece. */
   readonly oneLengthUsd: Usd | null;

@@ -1,4 +1,5 @@
 import { zeroUsd } from '../units/money.ts';
+import { slantOf } from './board-use.ts';
 import { checkPlan } from './check-plan.ts';
 import { centsOf, type CuttingModel, type Load, type ModelAndPins } from './cutting-model.ts';
 import { loadsToBoards } from './loads-to-boards.ts';
@@ -31,7 +32,8 @@ export function makePlan(problem: CuttingProblem, parts: PlanParts): CutPlan {
     throw new Error(`cut plan: the bound of ${parts.boundCents} cents is above the cost of ${counted}`);
   const cents = boards.reduce((sum, board) => sum + board.priceCents, 0);
   const bound = Math.max(0, cents - (counted - parts.boundCents));
-  const net = problem.items.reduce((sum, item) => sum + item.lengthSixteenths, 0);
+  // Of a piece with two plumb ends the mid-line: what it takes of a board beside others like it.
+  const net = problem.items.reduce((sum, item) => sum + item.lengthSixteenths - slantOf(problem, item), 0);
   const total = boards.reduce((sum, board) => sum + board.lengthSixteenths, 0);
   return {
     group: stockGroup(problem.stock),

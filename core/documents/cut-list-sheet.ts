@@ -1,27 +1,27 @@
 import { Decimal } from 'decimal.js';
-import type { Board, CutPlan, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import type { Board, CutPlan, CuttingProblem, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import { thumbPurchase } from '../cutting/thumb-rule.ts';
 import { drawBoards } from '../drawings/draw-boards.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
+import { sawOf } from '../job/saw-of.ts';
 import { problemSentence } from '../problems/sentence.ts';
-import type { Piece } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatUsd, sumUsd, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { cautionBlocks } from './cautions.ts';
-import { overhangFacts } from './overhang-words.ts';
-import type { Block, Row, Sheet } from './sheet.ts';
+import { comparisonSentences, howProven, pinSentences, proofSentence } from './plan-words.ts';
+import type { Block, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
 /** Boards on one drawing, so that it never outgrows a page. */
 const boardsPerDrawing = 4;
 
-/** Beyond this many boards of one stock the table alone is printed. */
+/** Beyond this many boards of one stock none is drawn. */
 const mostBoardsDrawn = 120;
 
-/** Makes the cut list: per stock the boards to buy, each board drawn, and its pieces in the order of the saw. */
+/** Makes the cut list: per stock the boards to buy, what is known of their cost, and each board drawn. */
 export function cutListSheet(input: JobInput, result: JobResult): Sheet {
-  const pieces = new Map(result.takeoff.pieces.map((piece) => [piece.mark, piece]));
   const { cutting } = input.settings;
   return {
     ...sheetHead('cut-list', input),
@@ -32,24 +32,26 @@ export function cutListSheet(input: JobInput, result: JobResult): Sheet {
           ['Client', input.job.customer.name],
           ['Site', input.job.siteAddress],
           ['Prices of', input.asOf],
-          ...overhangFacts(result.eaves),
           ['Saw kerf', formatLength(cutting.kerfIn)],
           ['End trim', `${formatLength(cutting.endTrimIn)} off each end of every board`],
           ['Lumber in all', formatUsd(sumUsd(result.cutPlans.map((plan) => plan.costUsd)))],
         ],
       },
-      ...unplannedBlocks(result.unplanned),
-      ...result.cutPlans.flatMap((plan) => planBlocks(plan, pieces, input)),
+      ...unplannedBlocks('cut list', result.unplanned),
+      ...result.cutPlans.flatMap((plan, index) =>
+        planBlocks(plan, result.cuttingProblems[index]?.problem, input),
+      ),
       ...cautionBlocks(input),
     ],
   };
 }
 
-function unplannedBlocks(unplanned: readonly UnplannedStock[]): readonly Block[] {
+/** Pieces that no board is planned for; the list is not complete without them. */
+export function unplannedBlocks(list: string, unplanned: readonly UnplannedStock[]): readonly Block[] {
   if (unplanned.length === 0) return [];
   return [
-    { kind: 'heading', text: 'This cut list is not complete' },
-    { kind: 'paragraph', text: 'No boards are planned for these pieces, and no sum below holds them:' },
+    { kind: 'heading', text: `This ${list} is not complete` },
+    { kind: 'paragraph', text: 'No boards are planned for these pieces, and no sum holds them:' },
     {
       kind: 'list',
       items: unplanned.map(
@@ -60,51 +62,47 @@ function unplannedBlocks(unplanned: readonly UnplannedStock[]): readonly Block[]
   ];
 }
 
-function planBlocks(plan: CutPlan, pieces: ReadonlyMap<string, Piece>, input: JobInput): readonly Block[] {
-  const { kerfIn, endTrimIn } = input.settings.cutting;
+function planBlocks(plan: CutPlan, problem: CuttingProblem | undefined, input: JobInput): readonly Block[] {
+  const { cutting } = input.settings;
   const count = plan.boards.length;
+  const thumb = problem === undefined ? null : thumbPurchase(problem, plan, cutting.thumbWastePercent);
   const blocks: Block[] = [
     { kind: 'heading', text: `${plan.group}: ${count} ${count === 1 ? 'board' : 'boards'}` },
     buyTable(plan),
-    { kind: 'paragraph', text: boundSentence(plan) },
+    {
+      kind: 'paragraph',
+      text: [
+        proofSentence(plan),
+        ...pinSentences(plan),
+        ...comparisonSentences(plan, thumb, cutting.thumbWastePercent),
+      ].join(' '),
+    },
+    { kind: 'paragraph', small: true, text: howProven(plan) },
   ];
-  if (count <= mostBoardsDrawn) {
-    for (let from = 0; from < count; from += boardsPerDrawing) {
-      const some = plan.boards.slice(from, from + boardsPerDrawing);
-      blocks.push({
-        kind: 'drawing',
-        drawing: drawBoards(plan, some, { endTrimIn, kerfIn }),
-        // A drawing of fewer boards gets less room, so that all come out at one scale.
-        heightShare: 0.06 + 0.1 * some.length,
-      });
-    }
+  if (count > mostBoardsDrawn) {
     blocks.push({
       kind: 'paragraph',
       small: true,
-      text: 'Lengths are to scale, widths are not. Cut from the left. Hatched: end trim and saw cuts. Dashed: what is left over.',
+      text: `${count} boards are too many to draw; the saw list has them all.`,
     });
-  } else {
+    return blocks;
+  }
+  const saw = sawOf(cutting, plan.stock);
+  for (let from = 0; from < count; from += boardsPerDrawing) {
+    const some = plan.boards.slice(from, from + boardsPerDrawing);
     blocks.push({
-      kind: 'paragraph',
-      small: true,
-      text: `${count} boards are too many to draw; the list has them all.`,
+      kind: 'drawing',
+      drawing: drawBoards(plan, some, saw),
+      // A drawing of fewer boards gets less room, so that all come out at one scale.
+      heightShare: 0.06 + 0.085 * some.length,
     });
   }
-  blocks.push({ kind: 'heading', text: `${plan.group}, board by board` }, boardTable(plan, pieces));
+  blocks.push({
+    kind: 'paragraph',
+    small: true,
+    text: 'Lengths are to scale, widths are not. Cut from the left, crown edge up. Hatched: end trim and saw cuts. Dashed: what is left over.',
+  });
   return blocks;
-}
-
-/** The bound in plain words. */
-export function boundSentence(plan: CutPlan): string {
-  const cost = formatUsd(plan.costUsd);
-  const used = `${(plan.yield * 100).toFixed(1)} % of the length bought goes into the job.`;
-  const oneLength =
-    plan.oneLengthUsd === null || plan.oneLengthFt === null
-      ? ''
-      : ` Bought in ${plan.oneLengthFt}-foot boards alone, cut one after another, it would cost ${formatUsd(plan.oneLengthUsd)}.`;
-  return plan.status === 'optimal'
-    ? `These boards cost ${cost}. No purchase from this price list can cost less. ${used}${oneLength}`
-    : `These boards cost ${cost}. No purchase from this price list can cost less than ${formatUsd(plan.boundUsd)}: this plan is within ${(plan.gap * 100).toFixed(1)} % of that. ${used}${oneLength}`;
 }
 
 function buyTable(plan: CutPlan): Block {
@@ -116,12 +114,12 @@ function buyTable(plan: CutPlan): Block {
     else alike.push(board);
   }
   const rows = [...groups.values()]
-    .sort(([a], [b]) => b.lengthSixteenths - a.lengthSixteenths)
+    .sort(([a], [b]) => Number(a.onHand) - Number(b.onHand) || b.lengthSixteenths - a.lengthSixteenths)
     .map(([first, ...others]) => {
       const count = 1 + others.length;
       return {
         cells: [
-          `${plan.group} x ${formatLength(inchesOf(first.lengthSixteenths))}`,
+          `${plan.group} x ${formatLength(inchesOf(first.lengthSixteenths))}${first.onHand ? ', on hand' : ''}`,
           String(count),
           formatUsd(usd(new Decimal(first.priceCents).div(100))),
           formatUsd(usd(new Decimal(first.priceCents).times(count).div(100))),
@@ -131,7 +129,11 @@ function buyTable(plan: CutPlan): Block {
   return {
     kind: 'table',
     columns: [
-      { title: 'Boards to buy', align: 'left', share: 1 },
+      {
+        title: plan.boards.some(({ onHand }) => onHand) ? 'Boards to buy and to use' : 'Boards to buy',
+        align: 'left',
+        share: 1,
+      },
       { title: 'Count', align: 'right', share: 0 },
       { title: 'Each', align: 'right', share: 0 },
       { title: 'Cost', align: 'right', share: 0 },
@@ -140,35 +142,5 @@ function buyTable(plan: CutPlan): Block {
       ...rows,
       { cells: ['Sum', String(plan.boards.length), '', formatUsd(plan.costUsd)], style: 'total' as const },
     ],
-  };
-}
-
-function boardTable(plan: CutPlan, pieces: ReadonlyMap<string, Piece>): Block {
-  return {
-    kind: 'table',
-    columns: [
-      { title: 'Cut', align: 'right', share: 0 },
-      { title: 'Mark', align: 'left', share: 0 },
-      { title: 'Length', align: 'right', share: 0 },
-      { title: 'Cuts and place', align: 'left', share: 1 },
-      { title: 'Done', align: 'centre', share: 0 },
-    ],
-    rows: plan.boards.flatMap((board): readonly Row[] => [
-      {
-        style: 'group',
-        cells: [
-          `Board ${board.number}  ·  ${formatLength(inchesOf(board.lengthSixteenths))}  ·  left over ${formatLength(inchesOf(board.offcutSixteenths))}`,
-        ],
-      },
-      ...board.items.map((item, index) => ({
-        cells: [
-          String(index + 1),
-          item.mark,
-          formatLength(inchesOf(item.lengthSixteenths)),
-          pieces.get(item.mark)?.cuts ?? '',
-          '____',
-        ],
-      })),
-    ]),
   };
 }

@@ -5,6 +5,7 @@ import { calculationSheet } from './calculation-sheet.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
 import { quoteSheet } from './quote-sheet.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
+import { sawListSheet } from './saw-list-sheet.ts';
 import { takeoffSheet } from './takeoff-sheet.ts';
 import { tidySheet } from './tidy-sheet.ts';
 
@@ -19,6 +20,8 @@ function sheetOf(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
       return takeoffSheet(input, result);
     case 'cut-list':
       return cutListSheet(input, result);
+    case 'saw-list':
+      return sawListSheet(input, result);
     case 'quote':
       return quoteSheet(input, result);
     case 'calculation':

@@ -5,6 +5,7 @@ import type { Sheet, SheetKind } from './sheet.ts';
 const titles: Readonly<Record<SheetKind, string>> = {
   takeoff: 'Takeoff',
   'cut-list': 'Cut list',
+  'saw-list': 'Saw list',
   quote: 'Quote',
   calculation: 'Calculation',
 };

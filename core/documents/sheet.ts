@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawings/drawing.ts';
 
 /** The sheets that the program prints. */
-export const sheetKinds = ['takeoff', 'cut-list', 'quote', 'calculation'] as const;
+export const sheetKinds = ['takeoff', 'cut-list', 'saw-list', 'quote', 'calculation'] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
 /** Those that a saved estimate keeps as they were, to be printed again whatever the program or the prices do later. */
@@ -47,7 +47,23 @@ export type Block =
   | { readonly kind: 'caution'; readonly text: string }
   | { readonly kind: 'signatures'; readonly parties: readonly string[] }
   /** What follows begins on a page of its own. */
-  | { readonly kind: 'new-page' };
+  | { readonly kind: 'new-page' }
+  /** Printed at full size, over as many pages as it takes, each with its heading and a ruler to check the printer by. */
+  | {
+      readonly kind: 'full-size';
+      readonly heading: string;
+      readonly note: string;
+      readonly drawing: Drawing;
+    }
+  /** Cards of the size of a bank card, to be cut out and carried. */
+  | { readonly kind: 'cards'; readonly cards: readonly Card[] };
+
+/** What a card says: what it is for, the figures to set, and what to do with them. */
+export type Card = {
+  readonly title: string;
+  readonly setting: string;
+  readonly lines: readonly string[];
+};
 
 /** What one paper says. */
 export type Sheet = {

@@ -1,32 +1,27 @@
+import type { Saw } from '../cutting/board-use.ts';
 import type { Board, CutPlan } from '../cutting/cut-plan-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { inchesOf } from '../units/sixteenths.ts';
+import { type CutLine, layBoard } from './board-geometry.ts';
 import type { Drawing, Shape } from './drawing.ts';
 
 /** Height of a bar and distance from bar to bar, in inches along the boards: widths are not to scale. */
 const barIn = 11;
-const rowIn = 23;
-
-export type BoardOptions = {
-  /** Cut off each end of every board. [in] */
-  readonly endTrimIn: number;
-  /** Width of the saw's cut. [in] */
-  readonly kerfIn: number;
-};
+const rowIn = 19;
 
 /**
- * Draws bought boards as bars with their pieces in the order of the saw; lengths to scale, widths not.
+ * Draws boards as bars with their pieces in the order of the saw, crown edge up; lengths and slants to scale, widths not.
  * @param plan - the plan they belong to.
  * @param boards - the boards to draw, one below another.
- * @param options - end trim and kerf. [in]
+ * @param saw - end trim, kerf and depth. [1/16 in]
  */
-export function drawBoards(plan: CutPlan, boards: readonly Board[], options: BoardOptions): Drawing {
+export function drawBoards(plan: CutPlan, boards: readonly Board[], saw: Saw): Drawing {
   // The longest board of the plan, so that all its drawings come out at one scale.
   const longest = Math.max(12, ...plan.boards.map((board) => inchesOf(board.lengthSixteenths)));
   return {
     title: `Boards of ${plan.group}`,
     description: boards.map(describe).join(' '),
-    shapes: boards.flatMap((board, row) => drawBoard(plan, board, -row * rowIn, options)),
+    shapes: boards.flatMap((board, row) => drawBoard(plan, board, -row * rowIn, saw)),
     minX: 0,
     maxX: longest,
     minY: -(boards.length - 1) * rowIn - barIn,
@@ -34,20 +29,20 @@ export function drawBoards(plan: CutPlan, boards: readonly Board[], options: Boa
   };
 }
 
-function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOptions): readonly Shape[] {
+function drawBoard(plan: CutPlan, board: Board, topY: number, saw: Saw): readonly Shape[] {
   const length = inchesOf(board.lengthSixteenths);
   const bottomY = topY - barIn;
-  const bar = (fromIn: number, toIn: number): readonly (readonly [number, number])[] => [
-    [fromIn, bottomY],
-    [toIn, bottomY],
-    [toIn, topY],
-    [fromIn, topY],
+  const bar = (from: CutLine, to: CutLine): readonly (readonly [number, number])[] => [
+    [from.bottom / 16, bottomY],
+    [to.bottom / 16, bottomY],
+    [to.top / 16, topY],
+    [from.top / 16, topY],
   ];
   const middleY = (topY + bottomY) / 2;
   const shapes: Shape[] = [
     {
       kind: 'polygon',
-      points: bar(0, length),
+      points: bar(squareAt(0), squareAt(board.lengthSixteenths)),
       pen: 'old',
       fill: 'waste',
       ref: `board/${plan.group}/${board.number}`,
@@ -64,18 +59,19 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
     {
       kind: 'text',
       at: [length, topY + 2.2],
-      text: `${plan.stock.section} x ${formatLength(length)}`,
+      text: `${plan.stock.section} x ${formatLength(length)}${board.onHand ? ', on hand' : ''}`,
       anchor: 'end',
       sizePt: 7,
     },
   ];
-  let at = options.endTrimIn;
-  for (const item of board.items) {
+  const { pieces, leftOver } = layBoard(saw, board);
+  for (const { item, from, to } of pieces) {
     const piece = inchesOf(item.lengthSixteenths);
+    const middleX = (from.top + to.bottom) / 32;
     shapes.push(
       {
         kind: 'polygon',
-        points: bar(at, at + piece),
+        points: bar(from, to),
         pen: 'old',
         fill: 'paper',
         ref: `piece/${item.mark}`,
@@ -83,7 +79,7 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
       },
       {
         kind: 'text',
-        at: [at + piece / 2, middleY + 0.4],
+        at: [middleX, middleY + 0.4],
         text: item.mark,
         anchor: 'middle',
         sizePt: piece < 9 ? 5.5 : piece < 18 ? 7 : 9,
@@ -91,19 +87,18 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
       },
       {
         kind: 'text',
-        at: [at + piece / 2, bottomY + 1.2],
+        at: [middleX, bottomY + 1.2],
         text: formatLength(piece),
         anchor: 'middle',
         sizePt: piece < 9 ? 5 : piece < 18 ? 6.5 : 8,
       },
     );
-    at += piece + options.kerfIn;
   }
   const offcut = inchesOf(board.offcutSixteenths);
-  if (offcut > 0) {
+  if (leftOver !== null) {
     shapes.push({
       kind: 'polygon',
-      points: bar(Math.min(at, length), Math.min(at + offcut, length)),
+      points: bar(leftOver.from, leftOver.to),
       pen: 'hidden',
       fill: 'offcut',
       title: `Left over, ${formatLength(offcut)}`,
@@ -111,7 +106,7 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
     if (offcut >= 12) {
       shapes.push({
         kind: 'text',
-        at: [at + offcut / 2, middleY - 1],
+        at: [leftOver.from.bottom / 16 + offcut / 2, middleY - 1],
         text: `left ${formatLength(offcut)}`,
         anchor: 'middle',
         sizePt: 6,
@@ -119,6 +114,10 @@ function drawBoard(plan: CutPlan, board: Board, topY: number, options: BoardOpti
     }
   }
   return shapes;
+}
+
+function squareAt(sixteenths: number): CutLine {
+  return { top: sixteenths, bottom: sixteenths };
 }
 
 function describe(board: Board): string {

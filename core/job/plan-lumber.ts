@@ -11,14 +11,14 @@ import type {
 } from '../cutting/cut-plan-types.ts';
 import { stockGroup, stockKey } from '../cutting/stock-group.ts';
 import type { Design, Stock } from '../eave/design-document.ts';
-import { dressedSection } from '../lumber/dressed-sizes.ts';
 import { boardsOnHand } from '../pricing/boards-on-hand.ts';
 import { itemsOfStock, stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';
 import { ok } from '../result.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
+import { sawOf } from './saw-of.ts';
 import { usd } from '../units/money.ts';
-import { inchesOf, nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts';
+import { inchesOf, nearestSixteenth } from '../units/sixteenths.ts';
 
 /** The boards to buy, stock by stock, and the pieces that no board could be planned for. */
 export type LumberPlan = {
@@ -39,7 +39,7 @@ type Shared = { readonly stock: Stock; readonly pieces: readonly Piece[] };
 /**
  * Plans the boards of a job. Pieces that can be cut from the same items of the price list share boards, whatever they
  * are used for and however their grade is written; the plan bears the graded name. Where a piece is longer than any
- * board, it alone is left unplanned and the others go on.
+ * board, it alone is left unplanned and the others go on. What is cut and set already needs no board.
  * @param input - day, price list, settings with kerf and end trim [in], and the job's own wishes.
  * @param pieces - every piece of the job. [1/16 in]
  * @param solved - plans found before, by `problemKey`.
@@ -53,7 +53,8 @@ export function planLumber(
   const cuttingProblems: { readonly key: string; readonly problem: CuttingProblem }[] = [];
   const unplanned: UnplannedStock[] = [];
   const leftOut: Problem[] = [];
-  for (const { stock, pieces: ofStock } of sharedStocks(input, pieces)) {
+  const toCut = pieces.filter(({ inPlace }) => inPlace !== true);
+  for (const { stock, pieces: ofStock } of sharedStocks(input, toCut)) {
     const group = stockGroup(stock);
     const leaveOut = (left: readonly Piece[], problem: Problem): void => {
       unplanned.push({ group, stock, marks: left.map(({ mark }) => mark), problem });
@@ -66,24 +67,20 @@ export function planLumber(
       continue;
     }
     leftOut.push(...problems);
-    const { cutting } = input.settings;
-    const endTrimSixteenths = sixteenthsUp(cutting.endTrimIn);
-    const usable = longest.lengthSixteenths - 2 * endTrimSixteenths;
+    const saw = sawOf(input.settings.cutting, stock);
+    const usable = longest.lengthSixteenths - 2 * saw.endTrimSixteenths;
     const onHand = boardsOnHand(input.design.cutting, stock);
-    const held = heldByOnHand(ofStock, onHand, usable, endTrimSixteenths);
+    const held = heldByOnHand(ofStock, onHand, usable, saw.endTrimSixteenths);
     const tooLong = ofStock.filter((piece) => piece.lengthSixteenths > usable && !held.has(piece));
     for (const ofUse of Map.groupBy(tooLong, ({ use }) => use).values())
       leaveOut(ofUse, tooLongProblem(group, ofUse, usable));
     const fitting = ofStock.filter((piece) => piece.lengthSixteenths <= usable || held.has(piece));
     if (fitting.length === 0) continue;
-    const dressed = dressedSection(stock.section);
     const problem: CuttingProblem = {
       stock,
       items: fitting.map(cutItem),
       lengths: [...lengths, ...onHand],
-      kerfSixteenths: sixteenthsUp(cutting.kerfIn),
-      endTrimSixteenths,
-      ...(dressed === undefined ? {} : { depthSixteenths: nearestSixteenth(dressed.depthIn) }),
+      ...saw,
       ...preferencesOf(input, fitting),
     };
     const key = problemKey(problem);

@@ -25,6 +25,8 @@ export type SisterPattern = z.infer<typeof sisterPatternSchema>;
 
 export const fasteningSchema = z.strictObject({
   sister: sisterPatternSchema.prefault({}),
+  /** Through an extender and its filler into the rafter: six diameters past a 1-1/2 in. filler (common practice, no source). */
+  throughFillerNail: z.string().min(1).default('30d common'),
   plateNail: z.string().min(1).default('16d common'),
   /** Toenails into the plate where one face can be reached, and where both can. [nails/piece] */
   plateToenailsOneFace: z.int().min(0).max(20).default(3),
@@ -144,6 +146,10 @@ export const shopSettingsSchema = z.strictObject({
       endTrimIn: lengthField({ least: 0, most: 24 }).default(0.5),
       /** Lengths he cannot carry or the yard lacks. [ft] */
       excludedLengthsFt: z.array(z.number()).default([]),
+      /** Offcuts as long as this are kept and told (common practice, no source). [in] */
+      keepOffcutIn: lengthField({ least: 0, most: 240 }).default(24),
+      /** Tails share a seat template where none of its lines is off by more (common practice, no source: 1/16 in.). [in] */
+      templateToleranceIn: lengthField({ least: 0, most: 0.5 }).default(0.0625),
       /** Waste that a rule of thumb adds to the feet needed, to compare with (common practice, no source: 10 %). [%] */
       thumbWastePercent: z.number().min(0).max(100).default(10),
     })

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { boundSentence } from '../../core/documents/cut-list-sheet.ts';
 import { makeSheet } from '../../core/documents/make-sheet.ts';
 import { fileName } from '../../core/documents/sheet-head.ts';
 import { sheetKinds } from '../../core/documents/sheet.ts';
@@ -111,17 +110,6 @@ describe('the takeoff', () => {
 });
 
 describe('the cut list', () => {
-  it('cuts every piece of the takeoff from a board once, at its own length', () => {
-    const cut = tables(cutList).flatMap((table) =>
-      table.columns[1]?.title === 'Mark' ? table.rows.filter((row) => row.style !== 'group') : [],
-    );
-    const listed = cut.map((row) => `${cell(row, 1)} ${cell(row, 2)}`).sort();
-    const needed = result.takeoff.pieces
-      .map((piece) => `${piece.mark} ${formatLength(inchesOf(piece.lengthSixteenths))}`)
-      .sort();
-    expect(listed).toEqual(needed);
-  });
-
   it("adds up by hand: boards to buy, count times price, make the plan's cost", () => {
     const buying = tables(cutList).filter((table) => table.columns[0]?.title === 'Boards to buy');
     expect(buying).toHaveLength(result.cutPlans.length);
@@ -146,19 +134,6 @@ describe('the cut list', () => {
     );
     expect(drawn).toEqual(
       result.cutPlans.flatMap((plan) => plan.boards.map((board) => `board/${plan.group}/${board.number}`)),
-    );
-  });
-
-  it('says the bound in plain words', () => {
-    const [plan] = result.cutPlans;
-    if (plan === undefined) throw new Error('the sample has a plan');
-    expect(
-      boundSentence({ ...plan, status: 'best-found', boundUsd: '100.00' as never, gap: 0.0123 }),
-    ).toContain(
-      'No purchase from this price list can cost less than $100.00: this plan is within 1.2 % of that.',
-    );
-    expect(boundSentence({ ...plan, status: 'optimal' })).toContain(
-      'No purchase from this price list can cost less.',
     );
   });
 

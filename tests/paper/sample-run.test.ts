@@ -36,7 +36,7 @@ function jobFile(
 }
 
 describe('a job run without a window', () => {
-  it('writes the four papers and every result, and exits 0 where nothing is missing', () => {
+  it('writes the five papers and every result, and exits 0 where nothing is missing', () => {
     const out = join(folder(), 'made', 'here');
     expect(run('--out', out, '--paper', 'a4')).toEqual({ status: 0, stdout: '', lines: [] });
     expect(readdirSync(out).sort()).toEqual([
@@ -44,6 +44,7 @@ describe('a job run without a window', () => {
       'cut-list.pdf',
       'quote.pdf',
       'results.json',
+      'saw-list.pdf',
       'takeoff.pdf',
     ]);
     const results = JSON.parse(readFileSync(join(out, 'results.json'), 'utf8'));

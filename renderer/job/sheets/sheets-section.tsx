@@ -19,6 +19,7 @@ import { NoFigures } from '../parts/no-figures.tsx';
 const sheetWords: Readonly<Record<SheetKind, string>> = {
   takeoff: 'Takeoff',
   'cut-list': 'Cut list',
+  'saw-list': 'Saw list',
   quote: 'Quote',
   calculation: 'Calculation',
 };
