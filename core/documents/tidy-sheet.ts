@@ -32,6 +32,13 @@ function tidyBlock(block: Block): Block {
       return { ...block, items: block.items.map(tidy).filter((item) => item !== '') };
     case 'table':
       return { ...block, rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(tidyLines) })) };
+    case 'full-size':
+      return { ...block, heading: tidy(block.heading), note: tidyLines(block.note) };
+    case 'cards':
+      return {
+        ...block,
+        cards: block.cards.map((card) => ({ ...card, title: tidy(card.title), lines: card.lines.map(tidy) })),
+      };
     case 'signatures':
       return { ...block, parties: block.parties.map(tidy) };
     default:

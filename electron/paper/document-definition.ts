@@ -3,7 +3,9 @@ import type { Block, Sheet } from '../../core/documents/sheet.ts';
 import { fitToScale } from '../../core/drawings/standard-scales.ts';
 import { toSvg } from '../../core/drawings/to-svg.ts';
 import { assertNever } from '../../core/result.ts';
+import { cardSheet } from './cards.ts';
 import { paperFont } from './fonts.ts';
+import { fullSizePages } from './full-size.ts';
 import { makeTable } from './make-table.ts';
 import { pageHead } from './page-head.ts';
 import { margins, pageSize, type PaperSize } from './paper-size.ts';
@@ -67,7 +69,12 @@ function makeContent(blocks: readonly Block[], room: Room): Content[] {
       const [first, ...others] = rest;
       return first === undefined ? content : [...content, { stack: [first], pageBreak: 'before' }, ...others];
     }
-    if (block.kind === 'heading' && next?.kind === 'table') {
+    if (block.kind === 'full-size') {
+      const pages = fullSizePages(block, room);
+      content.push(...pages.map((page): Content => ({ stack: [page], pageBreak: 'before' })));
+    } else if (block.kind === 'cards') {
+      content.push(...cardSheet(block.cards, room.widthPt));
+    } else if (block.kind === 'heading' && next?.kind === 'table') {
       content.push(makeTable(block.text, next, room));
       index += 1;
     } else if (block.kind === 'heading' && next?.kind === 'list' && !staysWhole(next, room)) {
@@ -114,6 +121,8 @@ function staysWhole(block: Block, { widthPt, heightPt }: Room): boolean {
     case 'heading':
     case 'table':
     case 'new-page':
+    case 'full-size':
+    case 'cards':
       return false;
     case 'list':
       return block.items.length <= 8 && heightOf(block.items, 10) < heightPt / 3;
@@ -182,7 +191,9 @@ function makeBlock(block: Block, next: Block | undefined, room: Room): Content {
     case 'signatures':
       return signatures(block.parties, widthPt);
     case 'new-page':
-      throw new Error('a new page is made where the blocks are joined');
+    case 'full-size':
+    case 'cards':
+      throw new Error(`a ${block.kind} block makes pages or rows of its own where the blocks are joined`);
     default:
       return assertNever(block);
   }

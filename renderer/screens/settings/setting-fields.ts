@@ -187,6 +187,13 @@ export const sawGroups: readonly SettingGroup[] = [
         range: { least: 0, most: 24 },
         hint: 'To square it and lose the check.',
       },
+      {
+        kind: 'length',
+        path: 'cutting.templateToleranceIn',
+        label: 'Tails share a template within',
+        range: { least: 0, most: 0.5 },
+        hint: 'None of its lines is off by more on any of them.',
+      },
     ],
   },
   {
@@ -231,6 +238,7 @@ export const nailGroups: readonly SettingGroup[] = [
         label: 'First nail from the end',
         range: { least: 0.5, most: 24 },
       },
+      { kind: 'nail', path: 'fastening.throughFillerNail', label: 'Nail through a filler' },
     ],
   },
   {
