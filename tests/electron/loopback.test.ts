@@ -285,6 +285,52 @@ test('twenty wrong keys end the run', async () => {
   await served.close();
 });
 
+test('three hundred idle connections and a flood of refused requests do not keep our own page from its answer', async () => {
+  const served = await serve();
+  const idle = Array.from({ length: 300 }, () => {
+    const socket = connect({ host: '127.0.0.1', port: served.port });
+    socket.on('error', () => undefined);
+    socket.write('POST /api/app.info HTTP/1.1\r\nHost: 127');
+    return socket;
+  });
+  const flood = Array.from({ length: 200 }, (_, number) =>
+    send({ port: served.port, path: `/${'x'.repeat(number)}`, headers: { host: `evil${number}.test` } }),
+  );
+  const ours = await send({
+    port: served.port,
+    method: 'POST',
+    path: '/api/app.info',
+    headers: pageHeaders(served),
+    body: '{}',
+  });
+  expect(ours.status).toBe(200);
+  expect(new Set((await Promise.all(flood)).map(({ status }) => status))).toEqual(new Set([421]));
+  for (const socket of idle) socket.destroy();
+  await served.close();
+});
+
+test('the key stands in no answer to anybody, no header and no line that the host writes', async () => {
+  const served = await serve();
+  const written: string[] = [];
+  const write = process.stderr.write.bind(process.stderr);
+  process.stderr.write = ((text: string) => {
+    written.push(text);
+    return true;
+  }) as typeof process.stderr.write;
+  const headers = pageHeaders(served);
+  const answers = [
+    await send({ port: served.port, headers: { host: `127.0.0.1:${served.port}` } }),
+    await send({ port: served.port, method: 'POST', path: '/api/app.report', headers, body: '{}' }),
+    await send({ port: served.port, method: 'POST', path: '/api/no.such', headers, body: '{}' }),
+    await send({ port: served.port, method: 'POST', path: '/api/jobs.get', headers, body: '{"id":7}' }),
+    await send({ port: served.port, path: '/gone', headers: { host: `127.0.0.1:${served.port}` } }),
+  ];
+  process.stderr.write = write;
+  for (const answer of answers) expect(JSON.stringify(answer)).not.toContain(served.key);
+  expect(written.join('')).not.toContain(served.key);
+  await served.close();
+});
+
 test('the host knows how many pages are open', async () => {
   const served = await serve();
   const { host: _host, ...headers } = pageHeaders(served);
