@@ -6,6 +6,7 @@ import { paint } from '../../core/drawings/paint.ts';
 import { boxesOverlap, textBox } from '../../core/drawings/text-box.ts';
 import { plansOf, eavesWithParts } from '../../core/documents/eave-drawings.ts';
 import { formatLength } from '../../core/units/format-length.ts';
+import { sawOf } from '../../core/job/saw-of.ts';
 import { inchesOf } from '../../core/units/sixteenths.ts';
 import { computed, sampleJob } from '../documents/sample.ts';
 import { oldHouse, tailBy } from './old-house.ts';
@@ -211,23 +212,25 @@ describe('the drawing of the tail heights', () => {
 });
 
 describe('the drawing of the boards', () => {
-  it('puts pieces, saw cuts, end trims and what is left on each board so that they fill it', () => {
-    const options = { endTrimIn: job.settings.cutting.endTrimIn, kerfIn: job.settings.cutting.kerfIn };
+  it('draws each piece at its overall length, each behind the one before it, within the ends that are trimmed', () => {
+    const { kerfIn, endTrimIn } = job.settings.cutting;
     for (const plan of result.cutPlans) {
       for (const board of plan.boards) {
-        const drawing = drawBoards(plan, [board], options);
-        const pieces = polygonsTitled(drawing, /^[AB]-[EBF]\d/);
+        const drawing = drawBoards(plan, [board], sawOf(job.settings.cutting, plan.stock));
+        const pieces = polygonsTitled(drawing, /^[AB]-[A-Z]\d/);
         expect(pieces).toHaveLength(board.items.length);
-        let at = options.endTrimIn;
-        for (const [index, piece] of pieces.entries()) {
-          const xs = piece.points.map(([x]) => x);
+        // Corners run from the bottom left to the right, and back along the top.
+        let [bottom, top] = [endTrimIn - kerfIn, endTrimIn - kerfIn];
+        for (const [index, { points }] of pieces.entries()) {
+          const [bottomLeft = 0, bottomRight = 0, topRight = 0, topLeft = 0] = points.map(([x]) => x);
           const length = inchesOf(board.items[index]?.lengthSixteenths ?? (0 as never));
-          expect(Math.min(...xs)).toBeCloseTo(at, 9);
-          expect(extent(xs)).toBeCloseTo(length, 9);
-          at += length + options.kerfIn;
+          expect(extent(points.map(([x]) => x))).toBeCloseTo(length, 9);
+          expect(bottomLeft).toBeGreaterThanOrEqual(bottom + kerfIn - 1e-9);
+          expect(topLeft).toBeGreaterThanOrEqual(top + kerfIn - 1e-9);
+          [bottom, top] = [bottomRight, topRight];
         }
-        const usable = inchesOf(board.lengthSixteenths) - options.endTrimIn;
-        expect(at - options.kerfIn).toBeLessThanOrEqual(usable + 1e-9);
+        const usable = inchesOf(board.lengthSixteenths) - endTrimIn;
+        expect(Math.max(bottom, top)).toBeLessThanOrEqual(usable + 1e-9);
       }
     }
   });
@@ -235,9 +238,9 @@ describe('the drawing of the boards', () => {
   it('draws the boards of one plan at one scale, however many stand on a drawing', () => {
     const [plan] = result.cutPlans;
     if (plan === undefined) throw new Error('the sample has a plan');
-    const options = { endTrimIn: 0.5, kerfIn: 0.125 };
+    const saw = sawOf(job.settings.cutting, plan.stock);
     const widths = [1, 3, plan.boards.length].map((count) => {
-      const { minX, maxX } = drawBoards(plan, plan.boards.slice(-count), options);
+      const { minX, maxX } = drawBoards(plan, plan.boards.slice(-count), saw);
       return maxX - minX;
     });
     expect(new Set(widths).size).toBe(1);
