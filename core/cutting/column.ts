@@ -15,6 +15,9 @@ export type Left = { readonly demand: readonly number[]; readonly supply: readon
 /** What a piece of each size, and one board more of each stock that there are only so many of, is worth. [cents] */
 export type Worths = { readonly worth: Float64Array; readonly tax: Float64Array };
 
+/** Parts that a cent is divided into for proofs in whole numbers. */
+export const partsOfCent = 2 ** 20;
+
 /** Slack for comparing worth with price, as a share of the price. [-] */
 export const priceTolerance = 1e-7;
 
@@ -56,6 +59,17 @@ export function reducedCents({ stock, cents, sizes, counts }: Column, { worth, t
     reduced -= (counts[index] ?? 0) * (worth[sizes[index] ?? 0] ?? 0);
   }
   return reduced;
+}
+
+/** The same in whole parts of a cent, from worths that prove a bound. [parts of a cent] */
+export function reducedParts(
+  { stock, cents, sizes, counts }: Column,
+  { worth, tax }: { readonly worth: readonly number[]; readonly tax: readonly number[] },
+): number {
+  return sizes.reduce(
+    (reduced, size, index) => reduced - (counts[index] ?? 0) * (worth[size] ?? 0),
+    cents * partsOfCent + (tax[stock] ?? 0),
+  );
 }
 
 /** A column of one size alone, on the stock to buy that makes a piece of it cheapest; undefined where none holds it. */

@@ -31,7 +31,7 @@ export function dive(model: CuttingModel, budget: WorkBudget, pool: Column[] = [
   let best = greedyLoads(model, all, budget);
   const relaxed = relax(model, all, pool, budget);
   const ceiling = best === undefined ? Number.POSITIVE_INFINITY : centsOf(model, best);
-  const bound = lowerBound(model, relaxed.worths, ceiling);
+  const bound = lowerBound(model, relaxed, ceiling);
   let relaxation: Relaxation = relaxed;
   while (demand.some((count) => count > 0)) {
     if (best !== undefined && centsOf(model, best) <= bound.cents) break;

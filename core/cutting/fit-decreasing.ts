@@ -5,10 +5,11 @@ import { selectStocks } from './select-stocks.ts';
 /** Boards being filled, side by side in arrays. */
 type Filling = {
   readonly contents: number[][];
-  readonly stock: number[];
-  readonly spans: number[];
-  readonly least: number[];
-  readonly most: number[];
+  /** Room left behind what is in the board. [1/16 in] */
+  readonly left: Int32Array;
+  /** Slants of the least and the most slanted piece in it. */
+  readonly least: Int16Array;
+  readonly most: Int16Array;
 };
 
 /**
@@ -27,7 +28,13 @@ export function fitDecreasing(
   order: readonly number[],
   fit: 'first' | 'best',
 ): readonly Load[] | undefined {
-  const filling: Filling = { contents: [], stock: [], spans: [], least: [], most: [] };
+  const pieces = left.demand.reduce((sum, count) => sum + count, 0);
+  const filling: Filling = {
+    contents: [],
+    left: new Int32Array(pieces),
+    least: new Int16Array(pieces),
+    most: new Int16Array(pieces),
+  };
   const supply = [...left.supply];
   const shortest = model.sizes.reduce(
     (least, size, index) => ((left.demand[index] ?? 0) > 0 ? Math.min(least, size.span) : least),
@@ -46,17 +53,14 @@ export function fitDecreasing(
         supply[stock] = (supply[stock] ?? 0) - 1;
         board = filling.contents.length;
         filling.contents.push([]);
-        filling.stock.push(stock);
-        filling.spans.push(0);
-        filling.least.push(Number.POSITIVE_INFINITY);
-        filling.most.push(0);
+        openBoard(model, filling, board, stock, size);
         open.push(board);
       }
       put(model, filling, board, size);
-      if (restOf(model, filling, board) >= shortest) continue;
+      if ((filling.left[board] ?? 0) >= shortest) continue;
       full += 1;
       if (full * 4 > open.length) {
-        open = open.filter((candidate) => restOf(model, filling, candidate) >= shortest);
+        open = open.filter((candidate) => (filling.left[candidate] ?? 0) >= shortest);
         full = 0;
       }
     }
@@ -74,39 +78,47 @@ function stockToOpen(
   return order.find((stock) => (supply[stock] ?? 0) > 0 && (model.stocks[stock]?.room ?? 0) >= need);
 }
 
-function put(model: CuttingModel, filling: Filling, board: number, size: number): void {
-  const { span = 0, slant = 0 } = model.sizes[size] ?? {};
-  filling.contents[board]?.push(size);
-  filling.spans[board] = (filling.spans[board] ?? 0) + span;
-  filling.least[board] = Math.min(filling.least[board] ?? 0, slant);
-  filling.most[board] = Math.max(filling.most[board] ?? 0, slant);
+/** Opens a board for a piece, which is put into it next. */
+function openBoard(model: CuttingModel, filling: Filling, board: number, stock: number, size: number): void {
+  const slant = model.sizes[size]?.slant ?? 0;
+  filling.left[board] = (model.stocks[stock]?.room ?? 0) - steepening(model, slant, slant);
+  filling.least[board] = slant;
+  filling.most[board] = slant;
 }
 
-/** Room left in a board if nothing in it gets steeper. [1/16 in] */
-function restOf(model: CuttingModel, filling: Filling, board: number): number {
-  const room = model.stocks[filling.stock[board] ?? 0]?.room ?? 0;
-  const steeper = steepening(model, filling.least[board] ?? 0, filling.most[board] ?? 0);
-  return room - (filling.spans[board] ?? 0) - steeper;
+function put(model: CuttingModel, filling: Filling, board: number, size: number): void {
+  const slant = model.sizes[size]?.slant ?? 0;
+  filling.left[board] = restWith(model, filling, board, size);
+  filling.contents[board]?.push(size);
+  filling.least[board] = Math.min(filling.least[board] ?? 0, slant);
+  filling.most[board] = Math.max(filling.most[board] ?? 0, slant);
 }
 
 /** Room left in a board once a piece is in it; below zero where it does not fit. [1/16 in] */
 function restWith(model: CuttingModel, filling: Filling, board: number, size: number): number {
   const { span = 0, slant = 0 } = model.sizes[size] ?? {};
-  const room = model.stocks[filling.stock[board] ?? 0]?.room ?? 0;
-  const least = Math.min(filling.least[board] ?? 0, slant);
-  const most = Math.max(filling.most[board] ?? 0, slant);
-  return room - (filling.spans[board] ?? 0) - span - steepening(model, least, most);
+  const rest = (filling.left[board] ?? 0) - span;
+  const least = filling.least[board] ?? 0;
+  const most = filling.most[board] ?? 0;
+  if (rest < 0 || (slant >= least && slant <= most)) return rest;
+  const now = steepening(model, least, most);
+  return rest + now - steepening(model, Math.min(least, slant), Math.max(most, slant));
 }
 
 function firstWithRoom(model: CuttingModel, filling: Filling, open: readonly number[], size: number): number {
-  for (const board of open) if (restWith(model, filling, board, size) >= 0) return board;
+  const span = model.sizes[size]?.span ?? 0;
+  for (const board of open)
+    if ((filling.left[board] ?? 0) >= span && restWith(model, filling, board, size) >= 0) return board;
   return -1;
 }
 
 function tightest(model: CuttingModel, filling: Filling, open: readonly number[], size: number): number {
+  const span = model.sizes[size]?.span ?? 0;
   let chosen = -1;
   let least = Number.POSITIVE_INFINITY;
   for (const board of open) {
+    const left = filling.left[board] ?? 0;
+    if (left < span || left - span >= least) continue;
     const rest = restWith(model, filling, board, size);
     if (rest >= 0 && rest < least) {
       chosen = board;

@@ -1,12 +1,7 @@
 import { bestFill, type BestFill } from './best-fill.ts';
-import type { Worths } from './column.ts';
+import { partsOfCent, type Worths } from './column.ts';
+import { purchaseSums } from './purchase-sums.ts';
 import { longestRoom, needAlone, type CuttingModel } from './cutting-model.ts';
-
-/** Parts that a cent is divided into for proofs in whole numbers. */
-export const partsOfCent = 2 ** 20;
-
-/** Up to here a bound is lifted to the next sum that prices can make. [cents] */
-const mostCentsToCombine = 200_000;
 
 /** A bound, and the worths in whole parts of a cent that prove it. */
 export type ProvenBound = {
@@ -23,20 +18,27 @@ export type ProvenBound = {
 /**
  * The least that any plan can count for, proven in whole numbers.
  *
- * Three proofs, the best of which counts: every inch costs at least what it costs on the cheapest board; every piece
- * longer than half of the longest board needs a board of its own; and the worth of the pieces as the relaxation found it.
- * Each is a worth for every size; worths are cut to parts of a cent and priced again by an exact knapsack, so that a
- * rounding error can weaken the bound but never make it wrong.
+ * Three proofs, the best of which counts: the worth of the pieces as the relaxation found it; and, where it was not
+ * finished, that every inch costs at least what it costs on the cheapest board, and that every piece longer than half of
+ * the longest board needs a board of its own. Each is a worth for every size; worths are cut to parts of a cent and priced
+ * again by an exact knapsack, so that a rounding error can weaken the bound but never make it wrong. The result is then
+ * lifted to the next amount that some set of boards with enough length in all can count for.
  * @param model - the problem.
- * @param worths - what pieces and boards are worth. [cents]
+ * @param relaxed - what pieces and boards are worth [cents], and whether no better worths are to be had.
  * @param ceiling - what a plan that exists counts for; lifting stops there. [cents]
  */
-export function lowerBound(model: CuttingModel, worths: Worths, ceiling: number): ProvenBound {
-  const proofs = [worths, lengthWorths(model), longPieceWorths(model)].map((offered) =>
-    prove(model, offered),
-  );
-  const best = proofs.reduce((one, other) => (other.parts > one.parts ? other : one));
-  return { ...best, cents: liftToPurchase(model, best.cents, ceiling) };
+export function lowerBound(
+  model: CuttingModel,
+  relaxed: { readonly worths: Worths; readonly finished: boolean },
+  ceiling: number,
+): ProvenBound {
+  const offered = relaxed.finished
+    ? [relaxed.worths]
+    : [relaxed.worths, lengthWorths(model), longPieceWorths(model)];
+  const best = offered
+    .map((worths) => prove(model, worths))
+    .reduce((one, other) => (other.parts > one.parts ? other : one));
+  return { ...best, cents: purchaseSums(model, ceiling).notBelow(best.cents) };
 }
 
 /** Every inch costs at least what it costs on the cheapest board to buy; scarce boards are taxed. [cents] */
@@ -114,44 +116,6 @@ function lowering(model: CuttingModel, fill: BestFill): number {
       ? Math.min(share, (cents * partsOfCent) / value)
       : share;
   }, 1);
-}
-
-/**
- * The least amount, not below the bound, that a set of boards can count for whose rooms together hold all pieces.
- * Exact, by dynamic programming over cents; beyond a few thousand dollars the bound is returned as it is.
- */
-export function liftToPurchase(model: CuttingModel, bound: number, ceiling: number): number {
-  if (ceiling > mostCentsToCombine || bound >= ceiling) return Math.min(bound, ceiling);
-  let needed = model.sizes.reduce((sum, size) => sum + size.span * size.demand, 0);
-  const mostRoom = new Float64Array(ceiling + 1).fill(-1);
-  mostRoom[0] = 0;
-  for (const { cents, room, available } of model.stocks) {
-    if (cents > 0) addBoards(mostRoom, cents, room, available);
-    else if (available === Number.POSITIVE_INFINITY) return bound;
-    else needed -= room * available;
-  }
-  for (let cents = bound; cents < ceiling; cents += 1) {
-    if ((mostRoom[cents] ?? -1) >= needed) return cents;
-  }
-  return ceiling;
-}
-
-/** Most room that so many cents buy exactly, once boards of one more stock are allowed. */
-function addBoards(mostRoom: Float64Array, price: number, room: number, available: number): void {
-  const last = mostRoom.length - 1;
-  if (available === Number.POSITIVE_INFINITY) {
-    for (let cents = price; cents <= last; cents += 1) {
-      const before = mostRoom[cents - price] ?? -1;
-      if (before >= 0 && before + room > (mostRoom[cents] ?? -1)) mostRoom[cents] = before + room;
-    }
-    return;
-  }
-  for (let board = 0; board < available && board * price <= last; board += 1) {
-    for (let cents = last; cents >= price; cents -= 1) {
-      const before = mostRoom[cents - price] ?? -1;
-      if (before >= 0 && before + room > (mostRoom[cents] ?? -1)) mostRoom[cents] = before + room;
-    }
-  }
 }
 
 function divideUp(top: bigint, bottom: bigint): bigint {

@@ -46,10 +46,8 @@ function planGrouped(model: CuttingModel): FoundLoads | undefined {
     loads !== undefined && (greedy === undefined || isBetter(model, loads, greedy)) ? loads : greedy;
   if (best === undefined) return undefined;
   const { worths } = relax(grouped.roundedDown, allOf(grouped.roundedDown), [], { cells: workCells / 3 });
-  return {
-    loads: best,
-    bound: lowerBound(model, ungroupedWorths(model, grouped, worths), centsOf(model, best)),
-  };
+  const relaxed = { worths: ungroupedWorths(model, grouped, worths), finished: false };
+  return { loads: best, bound: lowerBound(model, relaxed, centsOf(model, best)) };
 }
 
 /** Worths of the true sizes: each as much as its group, rounded down, is worth. */

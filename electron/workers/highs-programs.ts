@@ -84,10 +84,10 @@ function solveMip(highs: Highs, loaded: Model, limits: MipLimits): MipAnswer {
     mip_abs_gap: limits.absoluteGap,
     // Takes ten times as long as a small search itself; plans to start from come from core.
     mip_heuristic_run_feasibility_jump: false,
+    presolve: limits.rewrite ? 'choose' : 'off',
   });
   if (limits.timeMs !== undefined) loaded.options.set('time_limit', Math.max(0.001, limits.timeMs / 1000));
   if (limits.cutoff !== undefined) loaded.options.set('objective_bound', limits.cutoff);
-  if (limits.start !== undefined) loaded.setSolution({ colValue: limits.start });
   const { onProgress, onSolution } = limits;
   loaded.run({
     [callbackType.mipInterrupt](event) {

@@ -31,10 +31,10 @@ export type MipLimits = {
   readonly timeMs?: number;
   /** Ends as soon as objective - bound is no more than this. */
   readonly absoluteGap: number;
-  /** A solution in hand, to start from. */
-  readonly start?: Float64Array;
-  /** Solutions no better than this are of no use. */
+  /** Solutions that are not below this are of no use. */
   readonly cutoff?: number;
+  /** Whether the program may be rewritten before the search; false where its columns are there to be searched by. */
+  readonly rewrite: boolean;
   /** Asked now and then. */
   readonly stopped: () => boolean;
   /** Told now and then. */

@@ -1,33 +1,32 @@
 import type { Problem } from '../../problems/problem.ts';
-import type { Result } from '../../result.ts';
+import { ok, type Result } from '../../result.ts';
 import type { CutPlan, CuttingProblem } from '../cut-plan-types.ts';
-import { planCuts } from '../plan-cuts.ts';
-import { centsOfUsd } from '../with-bound.ts';
+import { emptyPlan } from '../make-plan.ts';
+import { quickParts } from '../plan-cuts.ts';
+import { startIncumbent } from './incumbent.ts';
 import type { LinearPrograms } from './linear-programs.ts';
+import { searchPatterns } from './search-patterns.ts';
 import type { SolveControl, SolveStrategy } from './solve-control.ts';
 
 /**
  * Plans the boards of one stock and proves that nothing is cheaper, as far as time allows.
  * @param problem - pieces, lengths with prices, saw and preferences. [1/16 in, cents]
- * @param _programs - a solver of linear programs.
+ * @param programs - a solver of linear programs.
  * @param control - when to stop, and whom to tell.
- * @param _strategy - formulation to search.
+ * @param strategy - formulation to search.
  */
 export function solveExactly(
   problem: CuttingProblem,
-  _programs: LinearPrograms,
+  programs: LinearPrograms,
   control: SolveControl,
-  _strategy: SolveStrategy = 'patterns',
+  strategy: SolveStrategy = 'patterns',
 ): Result<CutPlan, Problem> {
-  const plan = planCuts(problem);
-  if (plan.ok) {
-    const costCents = centsOfUsd(plan.value.costUsd);
-    control.onProgress({
-      phase: 'quick',
-      costCents,
-      boundCents: centsOfUsd(plan.value.boundUsd),
-      plan: plan.value,
-    });
-  }
-  return plan;
+  if (problem.items.length === 0) return ok(emptyPlan(problem));
+  const quick = quickParts(problem);
+  if (!quick.ok) return quick;
+  const incumbent = startIncumbent(problem, quick.value, control);
+  incumbent.tell('quick');
+  if (!incumbent.stopped() && strategy === 'patterns')
+    searchPatterns(quick.value.model, quick.value.proven, programs, incumbent);
+  return ok(incumbent.plan(false));
 }
