@@ -31,6 +31,8 @@ export const choiceWords = {
     'near-face': 'to the near (left) face',
     'far-face': 'to the far (right) face',
   },
+  atGableRafter: { notched: 'let in, running through', butted: 'butted to its faces' },
+  lookoutLaid: { flat: 'flat', 'on-edge': 'on edge' },
   profitMethod: { markup: 'markup on cost', margin: 'margin of the price' },
   taxRule: {
     'contractor-pays': 'contractor pays, on materials',

@@ -42,3 +42,41 @@ export function checkEntryName(key: string): string | undefined {
   const names: Readonly<Record<string, string>> = checkEntryLabels;
   return Object.hasOwn(names, key) ? names[key] : undefined;
 }
+
+/** Names of the entries of a rake by their paths in its survey or design, the same on screen and in the walk back. */
+export const rakeEntryLabels = {
+  name: 'Name',
+  end: 'End of the eave',
+  runIn: 'Wall to ridge, level',
+  ridgeThicknessIn: 'Ridge thickness',
+  pitchRisePer12: 'Pitch at the gable',
+  endRafterThicknessIn: 'Gable rafter thickness',
+  endRafterDepthIn: 'Gable rafter depth',
+  firstInsideIn: 'First rafter inside',
+  deckPastIn: 'Old deck past the wall',
+  finishIn: 'Left on the wall',
+  studsUnder: 'Studs stand under the gable rafter',
+  note: 'Note',
+  kind: 'Built with',
+  overhangIn: 'Overhang',
+  lookout: 'Lookouts',
+  lookoutLaid: 'Laid',
+  spacingIn: 'Largest spacing',
+  atGableRafter: 'At the gable rafter',
+  trimAllowanceIn: 'Long by, to trim',
+  barge: 'Barge rafter',
+  'fascia.wanted': 'A fascia on the barge rafter',
+  'fascia.stock': 'Rake fascia',
+  'sheathing.kind': 'Sheathing',
+  'sheathing.itemId': 'Bought as',
+  'sheathing.coversFascia': 'Sheathing covers the fascia',
+  'sheathing.stripBackIn': 'Old deck stripped back',
+  'sheathing.everySecondIn': 'Every second course',
+  dripEdge: 'Drip edge',
+} as const;
+
+/** The name of an entry of a rake by its path; undefined where it has none of its own. */
+export function rakeEntryName(path: string): string | undefined {
+  const names: Readonly<Record<string, string>> = rakeEntryLabels;
+  return Object.hasOwn(names, path) ? names[path] : undefined;
+}

@@ -6,6 +6,7 @@ import { formatPitch } from '../units/pitch.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { stripText } from '../rake/rake-strip.ts';
 import { entered, valueAt } from './explain-entry.ts';
+import { rakeEntryName } from './entry-labels.ts';
 import { ownerOf, splitRef } from './ref.ts';
 import type { Explanation, TracePart } from './trace.ts';
 
@@ -24,12 +25,14 @@ export function explainRake(rest: string, input: JobInput, result: JobResult): E
     const value = valueAt(survey, key);
     return value === undefined
       ? undefined
-      : entered(ref, key, value, name, 'Measured or entered in the survey.');
+      : ofRake(entered(ref, key, value, name, 'Measured or entered in the survey.'), key, name);
   }
   const design = input.design.rakes.find(({ rakeId }) => rakeId === survey.id);
   if (kind === 'design') {
     const value = design === undefined ? undefined : valueAt(design, key);
-    return value === undefined ? undefined : entered(ref, key, value, name, 'Chosen in the design.');
+    return value === undefined
+      ? undefined
+      : ofRake(entered(ref, key, value, name, 'Chosen in the design.'), key, name);
   }
   const rake = result.rakes.find(({ rakeId }) => rakeId === survey.id);
   if (rake === undefined) return undefined;
@@ -49,6 +52,12 @@ export function explainRake(rest: string, input: JobInput, result: JobResult): E
     default:
       return undefined;
   }
+}
+
+/** The entry under the name that the screen gives it. */
+function ofRake(explanation: Explanation, key: string, name: string): Explanation {
+  const label = rakeEntryName(key);
+  return label === undefined ? explanation : { ...explanation, title: `${label}, ${name}` };
 }
 
 function entryPart(
