@@ -201,8 +201,8 @@ function hungCandidate(centreIn: number, bay: number, rooms: readonly HungRoom[]
   };
 }
 
-/** Rafters looked at on each side of a bay, at most, where none before has a tail beside it. */
-const deepestLook = 3;
+/** Rafters looked at on each side of a bay, at most, while none is sure to have a tail beside it. */
+const deepestLook = 4;
 
 function neighbourhood(
   bay: number,
@@ -223,7 +223,7 @@ function neighbourhood(
       }
       const own = centresOf(place);
       stationsIn.push(...own);
-      if (own.length > 0 && place.ways.every(({ cost }) => cost < costOf('block-hung', 'right', wall))) break;
+      if (place.wish.sideFree || place.held !== undefined || place.wish.want === 'own') break;
       stuckIn.push(rafterAt(index, wall).centreIn);
       for (const { fromIn, toIn } of rooms[step < 0 ? index : index + 1] ?? []) stationsIn.push(fromIn, toIn);
     }

@@ -3,10 +3,10 @@
  * sums do not depend on their order.
  */
 export type Score = {
-  /** What gaps between neighbouring tails exceed the largest allowed by, in all. [1/64 in] */
-  readonly over: number;
   /** Rafters without a tail of their own or a hung one that stands for them. */
   readonly unserved: number;
+  /** What gaps exceed the largest allowed by, in all, those to the ends of the fascia run among them. [1/64 in] */
+  readonly over: number;
   /** Less the panel joints that stand on a tail. */
   readonly missed: number;
   /** Rafters with a side free of old framing that a hung tail stands for all the same. */
@@ -14,7 +14,7 @@ export type Score = {
   /** Weighted cost of the methods. [thousandths] */
   readonly cost: number;
   readonly hung: number;
-  /** Sum of the squared gaps, those to the ends of the fascia run among them. [1/64 in squared] */
+  /** Sum of the same gaps, squared. [1/64 in squared] */
   readonly squares: number;
 };
 
@@ -29,8 +29,8 @@ export function in64ths(inches: number): number {
 /** Negative where the first is better, positive where it is worse, 0 where both are alike. */
 export function compareScores(one: Score, other: Score): number {
   return (
-    one.over - other.over ||
     one.unserved - other.unserved ||
+    one.over - other.over ||
     one.missed - other.missed ||
     one.passedOver - other.passedOver ||
     one.cost - other.cost ||

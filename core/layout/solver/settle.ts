@@ -8,32 +8,49 @@ import type { Interval } from '../in-the-way.ts';
 export type Settled = Chosen & Interval & { readonly centreIn: number };
 
 /**
- * Spreads the hung tails that nothing holds evenly between their neighbours, as far as room, nailing and the panel joints
- * that they carry allow, and puts each on a whole sixteenth, as it is set by the tape. Tails beside rafters stay exactly
- * where the rafter has them.
+ * Puts the chosen tails on their places: the hung ones that nothing holds evened out, each on a whole sixteenth, as it is
+ * set by the tape. Tails beside rafters stay exactly where the rafter has them.
  * @param chosen - by the solver, from left to right. [in]
  * @param wall - the wall. [in]
  */
 export function settle(chosen: readonly Chosen[], wall: Wall): readonly Settled[] {
-  const settled: Settled[] = [];
-  for (let start = 0; start < chosen.length; ) {
+  return evenedOut(chosen, wall).map(({ one, centreIn: evenIn, window }): Settled => {
+    if (!moves(one)) return { ...one, ...facesOf(one), centreIn: evenIn };
+    const centreIn = onSixteenth(evenIn, window);
+    return { ...one, ...placeAbout(centreIn, wall), centreIn };
+  });
+}
+
+/** A tail with its place, not rounded, and what it may move in. [in] */
+type Evened = { readonly one: Chosen; readonly centreIn: number; readonly window: Window };
+
+/**
+ * Spreads the hung tails that nothing holds evenly between their neighbours, as far as room, nailing and the panel joints
+ * that they carry allow. Not rounded.
+ * @param chosen - by the solver, from left to right. [in]
+ * @param wall - the wall. [in]
+ */
+export function evenedOut(chosen: readonly Chosen[], wall: Wall): readonly Evened[] {
+  const evened: Evened[] = [];
+  for (let start = 0; start <= chosen.length; ) {
     let end = start;
-    while (chosen[end] !== undefined && moves(chosen[end])) end += 1;
-    const fromIn = chosen[start - 1]?.candidate.centreIn ?? wall.fromIn;
-    const toIn = chosen[end]?.candidate.centreIn ?? wall.toIn;
-    const windows = chosen.slice(start, end).map((_, place) => windowOf(chosen, start + place, wall));
-    const even = evenOut(fromIn, windows, toIn);
-    for (const [place, window] of windows.entries()) {
-      const one = chosen[start + place];
-      const centreIn = onSixteenth(even[place] ?? window.fromIn, window);
-      if (one !== undefined) settled.push({ ...one, ...placeAbout(centreIn, wall), centreIn });
-    }
+    while (moves(chosen[end])) end += 1;
+    const run = chosen.slice(start, end);
+    const windows = run.map((_, place) => windowOf(chosen, start + place, wall));
     const fixed = chosen[end];
-    if (fixed !== undefined)
-      settled.push({ ...fixed, ...facesOf(fixed), centreIn: fixed.candidate.centreIn });
+    const fromIn = chosen[start - 1]?.candidate.centreIn ?? wall.fromIn;
+    const evenIn = evenOut(fromIn, windows, fixed?.candidate.centreIn ?? wall.toIn);
+    for (const [place, one] of run.entries()) {
+      const window = windows[place] ?? { fromIn, toIn: fromIn };
+      evened.push({ one, centreIn: evenIn[place] ?? window.fromIn, window });
+    }
+    if (fixed !== undefined) {
+      const { centreIn } = fixed.candidate;
+      evened.push({ one: fixed, centreIn, window: { fromIn: centreIn, toIn: centreIn } });
+    }
     start = end + 1;
   }
-  return settled;
+  return evened;
 }
 
 function moves(one: Chosen | undefined): boolean {

@@ -31,7 +31,7 @@ type State = Score & {
 };
 
 /**
- * Chooses the best layout among candidates: least excess over the largest gap; fewest rafters without a tail; most panel
+ * Chooses the best layout among candidates: fewest rafters without a tail; least excess over the largest gap; most panel
  * joints on tails; fewest rafters passed over that have a side free; least cost of methods; fewest hung tails; most even
  * gaps. Held candidates are always taken; others overlap nothing. Exact over the candidates, whose middles count in 64ths,
  * by dynamic programming along the wall, bay by bay. Of two layouts that leave the rafters alike, one whose last tail lies
@@ -114,7 +114,7 @@ function outOfTheWay(last: Candidate | undefined, next: Candidate, roomIn: numbe
 
 /**
  * Drops the layouts that another one, whose last tail lies further along, betters with a next tail at a place or anywhere
- * beyond. One without any tail yet stands apart: its first gap is held to nothing.
+ * beyond.
  * @param states - by their last tails.
  * @param at - the nearest place that a next tail can stand at. [1/64 in]
  */
@@ -124,7 +124,7 @@ function unbettered(states: readonly State[], at: number, choices: Choices): Sta
   for (let index = states.length - 1; index >= 0; index -= 1) {
     const state = states[index];
     if (state === undefined) continue;
-    const kind = standingNumber(state.left, state.rightMet) * 2 + (state.last === undefined ? 1 : 0);
+    const kind = standingNumber(state.left, state.rightMet);
     const known = best[kind];
     if (known !== undefined && compareAt(state, known, at, choices) >= 0) continue;
     best[kind] = state;
@@ -136,10 +136,9 @@ function unbettered(states: readonly State[], at: number, choices: Choices): Sta
 /** Compares two layouts as they would be with a next tail at a place. */
 function compareAt(one: State, other: State, at: number, { from, largestGap }: Choices): number {
   const [oneGap, otherGap] = [at - (one.last?.at ?? from), at - (other.last?.at ?? from)];
-  const over = one.last === undefined ? 0 : overBy(oneGap, largestGap) - overBy(otherGap, largestGap);
   return (
-    one.over - other.over + over ||
     one.unserved - other.unserved ||
+    one.over + overBy(oneGap, largestGap) - (other.over + overBy(otherGap, largestGap)) ||
     one.missed - other.missed ||
     one.passedOver - other.passedOver ||
     one.cost - other.cost ||
@@ -197,7 +196,7 @@ function keep(
   const { last } = state;
   const gap = candidate.at - (last?.at ?? choices.from);
   const carries = candidate.joint >= 0 && last?.joint !== candidate.joint;
-  const over = state.over + (last === undefined ? 0 : overBy(gap, choices.largestGap));
+  const over = state.over + overBy(gap, choices.largestGap);
   const unserved = state.unserved;
   const missed = state.missed - (carries ? 1 : 0);
   const passedOver = state.passedOver + (choices.rafters[standsFor]?.sideFree === true ? 1 : 0);
@@ -209,8 +208,8 @@ function keep(
   // Written out, for this is gone through more often than all else together.
   if (
     known !== undefined &&
-    (over - known.over ||
-      unserved - known.unserved ||
+    (unserved - known.unserved ||
+      over - known.over ||
       missed - known.missed ||
       passedOver - known.passedOver ||
       cost - known.cost ||
@@ -249,11 +248,13 @@ function pastRafter(
   return unbettered(past, choices.raftersAt[rafter] ?? 0, choices);
 }
 
-function withEnd(state: State, { from, to }: Choices): State {
+function withEnd(state: State, { from, to, largestGap }: Choices): State {
+  const gap = to - (state.last?.at ?? from);
   return {
     ...state,
     unserved: state.unserved + (state.left === 'open' ? 1 : 0),
-    squares: state.squares + (to - (state.last?.at ?? from)) ** 2,
+    over: state.over + overBy(gap, largestGap),
+    squares: state.squares + gap ** 2,
   };
 }
 
