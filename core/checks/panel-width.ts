@@ -1,4 +1,4 @@
-import { courseWidthsIn } from '../takeoff/cover.ts';
+import { courseWidthsIn } from '../takeoff/lay-cover.ts';
 import { found, held, type Check, source, step, wholeEave } from './answer.ts';
 import { leastPanelWidthIn } from './data/panel-ratings.ts';
 import { atLeast, length } from './measured.ts';

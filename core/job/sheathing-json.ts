@@ -1,4 +1,5 @@
-import { courseCount, type CoveredEave, courseWidthsIn } from '../takeoff/cover.ts';
+import type { CoveredEave } from '../takeoff/cover.ts';
+import { courseCount, courseWidthsIn } from '../takeoff/lay-cover.ts';
 import type { CoverBoard } from '../takeoff/panel-layout.ts';
 import type { Json } from './json.ts';
 

@@ -10,7 +10,7 @@ import type { RakeLayout, RakeStrip } from '../rake/rake-types.ts';
 import type { TracePart } from '../trace/trace.ts';
 import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
-import { itemLackDetail } from './cover.ts';
+import { itemLackDetail } from './item-lack.ts';
 import type { SheetPart } from './pack-sheets.ts';
 import { hundredths, hundredthsUp } from './quantities.ts';
 import type { SheetUse } from './sheet-lines.ts';

@@ -1,7 +1,8 @@
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Fastening } from '../pricing/shop-settings.ts';
 import type { Lookout, RakeLayout } from '../rake/rake-types.ts';
-import { fasciaNailsEach, type NailUse } from './nail-uses.ts';
+import { fasciaNailsEach } from './edge-nails.ts';
+import type { NailUse } from './nail-use.ts';
 import type { RakeCover } from './rake-cover.ts';
 import { nailsAcross } from './sheathing-strip.ts';
 import { counted, rakeLabel } from './takeoff-context.ts';

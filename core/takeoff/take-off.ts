@@ -13,12 +13,16 @@ import { labourLines } from './labour-lines.ts';
 import { lumberLines } from './lumber-lines.ts';
 import { nailLines } from './nail-lines.ts';
 import { eavePieces } from './pieces.ts';
+import { coverRakes, rakePlankLines, rakeSheathingUse } from './rake-cover.ts';
 import { rakePieces } from './rake-pieces.ts';
 import { sumDecimals } from './quantities.ts';
 import { sheetLines } from './sheet-lines.ts';
+import { soffitUse } from './soffit-pieces.ts';
+import { fillerSheets } from './tail-pieces.ts';
 import { eaveLabel, eavesToTakeOff } from './takeoff-context.ts';
 import type { Takeoff } from './takeoff-types.ts';
 import { uncutPieces } from './uncut-pieces.ts';
+import { ventLines } from './vent-lines.ts';
 
 /**
  * Counts everything that the job needs: pieces to cut, and lines of lumber, nails, sheathing, edge, labour and
@@ -37,15 +41,26 @@ export function takeOff(
 ): Takeoff {
   const counted = eavesToTakeOff(input, eaves);
   const covered = counted.map((eave) => coverEave(eave, input));
-  const pieces = [...counted.flatMap((eave) => eavePieces(eave)), ...rakes.flatMap(rakePieces)];
-  const nails = nailLines(covered, input);
-  const labour = labourLines(covered, input);
+  const pieces = [...counted.flatMap((eave) => eavePieces(eave, input)), ...rakes.flatMap(rakePieces)];
+  const coveredRakes = coverRakes(input, rakes, eaves);
+  const nails = nailLines(covered, input, coveredRakes);
+  const labour = labourLines(covered, input, rakes);
   const lines = [
     ...lumberLines(pieces, counted, rakes),
     ...nails.lines,
-    ...sheetLines(covered.flatMap(sheathingUse), input.settings.cutting.kerfIn),
+    ...sheetLines(
+      [
+        ...covered.flatMap(sheathingUse),
+        ...coveredRakes.flatMap(rakeSheathingUse),
+        ...covered.flatMap(soffitUse),
+        ...counted.flatMap((eave) => fillerSheets(eave, input)),
+      ],
+      input.settings.cutting.kerfIn,
+    ),
     ...plankLines(covered, input),
-    ...edgeLines(counted, input),
+    ...rakePlankLines(coveredRakes, input),
+    ...ventLines(covered),
+    ...edgeLines(counted, input, coveredRakes),
     ...labour,
     ...extraLines(input),
   ].toSorted((a, b) => phases.indexOf(a.phase) - phases.indexOf(b.phase));
@@ -58,6 +73,8 @@ export function takeOff(
       ...eaves.flatMap((eave) => uncountedEave(input, eave)),
       ...uncutPieces(input, counted),
       ...covered.flatMap(({ coverLacks }) => (coverLacks === null ? [] : [coverLacks])),
+      ...coveredRakes.flatMap(({ coverLack }) => (coverLack === null ? [] : [coverLack])),
+      ...covered.flatMap(({ soffit }) => soffit?.lacks ?? []),
       ...nails.lacks,
       ...(Number(input.settings.labour.wageUsdPerHour) === 0 && labour.length > 0
         ? [{ code: 'no-wage', field: 'settings.labour.wageUsdPerHour' } as const]

@@ -103,7 +103,11 @@ describe('the results as JSON', () => {
       // A gap of 1/8 in. between courses.
       const covered = strip.courses.reduce((sum, { widthIn }) => sum + widthIn + 0.125, -0.125);
       expect(covered).toBeCloseTo(strip.stripWidthIn, 9);
-      expect(strip.countPanelsAlong).toBeGreaterThanOrEqual(1);
+      expect(strip.boards).toHaveLength(strip.countPanels);
+      for (const board of strip.boards) {
+        expect(board.toIn - board.fromIn).toBeLessThanOrEqual(strip.sheetLengthIn + 1e-9);
+        expect(['leftOn', 'rightOn'].every((end) => Reflect.get(board, end) !== '')).toBe(true);
+      }
     }
   });
 

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layCover } from '../../core/takeoff/cover.ts';
+import { layCover } from '../../core/takeoff/lay-cover.ts';
 import {
   type Course,
   jointsOfCourse,

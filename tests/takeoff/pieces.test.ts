@@ -45,13 +45,15 @@ describe('pieces', () => {
     // Overhang 16 in. level: the wall's face crosses the top edge 2 x 16 x 1.118 = 35.777 in. from the back end.
     const [first] = smallTakeoff().pieces;
     expect(first?.cuts).toBe(
-      'plumb tail 26.6 deg, left 1" long and cut to the string; seat 3-5/16", heel 1-5/8", wall line 2\' 11-3/4" from the back end on the top edge; on the right of rafter 1',
+      'plumb tail 26.6 deg, left 1" long and cut to the string; back end plumb, parallel to the tail; seat 3-5/16", heel 1-5/8", wall line 2\' 11-3/4" from the back end on the top edge; on the right of rafter 1',
     );
   });
 
   test('a square tail cut to length at once says so', () => {
-    const { pieces } = smallTakeoff({ eaveDesign: { tailCut: 'square', trimAllowanceIn: 0 } });
-    expect(pieces[0]?.cuts).toMatch(/^square tail; seat /);
+    const cuts = (backEnd: string) =>
+      smallTakeoff({ eaveDesign: { tailCut: 'square', trimAllowanceIn: 0, backEnd } }).pieces[0]?.cuts;
+    expect(cuts('square')).toMatch(/^square tail; seat /);
+    expect(cuts('parallel')).toMatch(/^square tail; back end plumb 26\.6 deg; seat /);
   });
 
   test('an extender that clears the plate gets its shim named', () => {

@@ -49,6 +49,8 @@ export function smallJob(change: SmallJob = {}): JobFile {
         blocks: { stock: { section: '2x6', grade: 'No.2' } },
         soffit: { kind: 'open' },
         sheathing: {},
+        // One tail a rafter: what the layout adds for gaps and panel joints is tried in tests/layout.
+        layout: { panelJointsOnTails: false, largestGapIn: 48 },
         ...change.eaveDesign,
       })),
       ...change.design,
