@@ -7,7 +7,16 @@ import type { EaveSurvey } from '../../core/survey/survey-document.ts';
 
 type Entry = z.input<typeof eaveDesignSchema>;
 
-/** An invented design: 2x6 extenders 16 in. out, 2x8 fascia, 2x6 blocks. */
+/** Tails beside their rafters and nowhere else, however far apart they stand. */
+export const besideRafters = {
+  allowFiller: false,
+  allowBlockHung: false,
+  allowFullLength: false,
+  largestGapIn: 96,
+  panelJointsOnTails: false,
+};
+
+/** An invented design: 2x6 extenders 16 in. out beside the rafters, 2x8 fascia, 2x6 blocks. */
 export function makeDesign(rest: Partial<Entry> = {}): EaveDesign {
   return eaveDesignSchema.parse({
     eaveId: 'north',
@@ -17,6 +26,7 @@ export function makeDesign(rest: Partial<Entry> = {}): EaveDesign {
     soffit: {},
     blocks: { stock: { section: '2x6' } },
     sheathing: {},
+    layout: besideRafters,
     ...rest,
   } satisfies Entry);
 }
