@@ -1,5 +1,12 @@
 import { Maximize2, Minus, Plus } from 'lucide-react';
-import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type ReactNode,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react';
 import type { Drawing } from '../../core/drawings/drawing.ts';
 import { IconButton } from '../kit/icon-button.tsx';
 import './drawings.css';
@@ -65,7 +72,7 @@ export function DrawingView(props: {
       <div
         ref={view}
         className="drawing-room"
-        style={{ maxHeight: heightPx }}
+        style={roomStyle(heightPx, props.like ?? null)}
         // A scrolling region has to be reachable by keyboard.
         // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex
         tabIndex={0}
@@ -98,4 +105,10 @@ export function DrawingView(props: {
       </div>
     </div>
   );
+}
+
+/** While something is moved the room stays as high as it is, so that nothing under it jumps. */
+function roomStyle(heightPx: number, like: OnScreen | null): CSSProperties {
+  const held = like === null ? undefined : Math.min(heightPx, like.painted.heightPx);
+  return { maxHeight: held ?? heightPx, ...(held === undefined ? {} : { minHeight: held }) };
 }

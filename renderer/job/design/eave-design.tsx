@@ -6,7 +6,7 @@ import { BayTable } from './bay-table.tsx';
 import { CutTable } from './cut-table.tsx';
 import { DesignEntries } from './design-entries.tsx';
 import { DesignPlan } from './design-plan.tsx';
-import { TailHandContext, useTailsOf } from './hand/tail-hand.ts';
+import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
 import { SectionView } from './section-view.tsx';
 import { TailTable } from './tail-table.tsx';
 
@@ -14,9 +14,8 @@ import { TailTable } from './tail-table.tsx';
 export function EaveDesignView(props: { readonly index: number; readonly design: EaveDesign }) {
   const { index, design } = props;
   const { eaveId } = design;
-  const hand = useTailsOf(eaveId, index, design);
   return (
-    <TailHandContext.Provider value={hand}>
+    <TailsInHand index={index} design={design}>
       <div className="design">
         <div className="design-side">
           <DesignEntries index={index} />
@@ -31,11 +30,13 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
             <ChecksStrip eaveId={eaveId} />
           </ErrorBoundary>
           <Findings eaveId={eaveId} />
-          <TailTable />
+          <WhileResting>
+            <TailTable />
+          </WhileResting>
           <CutTable eaveId={eaveId} />
           <BayTable eaveId={eaveId} designIndex={index} />
         </div>
       </div>
-    </TailHandContext.Provider>
+    </TailsInHand>
   );
 }

@@ -30,7 +30,7 @@ export function PlanHands(props: {
     setMenuAt(id);
   };
   const drag = useTailDrag({ group, onScreen, hold: props.hold, openMenu });
-  const takenId = drag.id ?? hand.tail?.id;
+  const takenId = hand.tail?.id;
   useFocusFollows(group, takenId);
   const tails = hand.layout?.extenders;
   const widths = useMemo(() => widthsOf(tails ?? [], onScreen.painted.pxPerInch), [tails, onScreen]);
@@ -38,7 +38,7 @@ export function PlanHands(props: {
   const first = tails.find(({ id }) => id === takenId)?.id ?? tails[0]?.id;
 
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' || drag.id === null) return;
+    if (event.key !== 'Escape' || !hand.isMoving) return;
     event.stopPropagation();
     drag.cancel();
   };
@@ -55,7 +55,7 @@ export function PlanHands(props: {
     >
       {tails.map((tail, index) => {
         const isTaken = tail.id === takenId;
-        const flag = isTaken && drag.id !== null ? flagWords(tail) : isClashing(tail) ? tail.clash : null;
+        const flag = isTaken && hand.isMoving ? flagWords(tail) : isClashing(tail) ? tail.clash : null;
         return (
           <div key={tail.id} className="tail-hand" style={placeOf(tail, widths[index] ?? 0, onScreen)}>
             <button

@@ -12,7 +12,7 @@ import { useTailMoves } from './use-tail-moves.ts';
 
 /** The tail that is taken up, under the plan: where it stands, and what can be done with it. */
 export function TailBar() {
-  const { tail } = useTailHand();
+  const { tail, isMoving } = useTailHand();
   const { tails, go } = useTailMoves();
   const choices = useTailChoices(tail?.id ?? null);
   if (tails === null || tails.layout.extenders.length === 0) return null;
@@ -26,7 +26,7 @@ export function TailBar() {
   const behind = hangBehind(tails, tail);
   return (
     <div className="tail-bar" role="group" aria-label="The tail taken up">
-      <p className="tail-said" role="status">
+      <p className="tail-said" role="status" aria-live={isMoving ? 'off' : 'polite'}>
         {tailSentence(tail)}
       </p>
       <StationEntry key={tail.id} tail={tail} />

@@ -11,6 +11,9 @@ import { useJob } from '../../job-context.ts';
 /** An edit of the job, not made yet. */
 type Edit = (documents: Documents) => Documents;
 
+/** What is shown during a drag: the edit, null where nothing would change, and the tail that it leaves in hand. */
+type Shown = { readonly edit: Edit | null; readonly tailId: string | null };
+
 /** The tails of an eave in the person's hand: which one is taken up, and how they stand while it is moved. */
 export type TailHand = {
   readonly eaveId: string;
@@ -23,8 +26,10 @@ export type TailHand = {
   /** The tail taken up; undefined where none is. */
   readonly tail: Extender | undefined;
   readonly take: (id: string | null) => void;
-  /** Shows what an edit would give, e.g. during a drag; null lets go of it. */
-  readonly show: (edit: Edit | null) => void;
+  /** True while an edit is shown that is not made yet. */
+  readonly isMoving: boolean;
+  /** Shows what an edit would give, and the tail that it leaves in hand, e.g. during a drag; null lets go of it. */
+  readonly show: (shown: Shown | null) => void;
   /** Makes an edit, as one step that can be undone, and takes up the tail that it leaves. */
   readonly make: (what: string, edit: Edit, thenTake?: string | null) => void;
 };
@@ -42,13 +47,14 @@ export function useTailHand(): TailHand {
 export function useTailsOf(eaveId: string, designIndex: number, design: EaveDesign): TailHand {
   const { editor, documents, surroundings, computation, isWorking } = useJob();
   const [takenId, take] = useState<string | null>(null);
-  const [shown, setShown] = useState<Edit | null>(null);
+  const [shown, setShown] = useState<Shown | null>(null);
   // What was made by hand stands at once; the rest of the job follows.
   const [made, setMade] = useState<Documents | null>(null);
   const isAhead = shown !== null || (isWorking && made === documents);
+  const edit = shown?.edit ?? null;
   const live = useMemo(
-    () => (isAhead ? layOutLive(shown === null ? documents : shown(documents), surroundings, eaveId) : null),
-    [isAhead, shown, documents, surroundings, eaveId],
+    () => (isAhead ? layOutLive(edit === null ? documents : edit(documents), surroundings, eaveId) : null),
+    [isAhead, edit, documents, surroundings, eaveId],
   );
   const { good } = computation;
   const settled = useMemo(
@@ -56,20 +62,30 @@ export function useTailsOf(eaveId: string, designIndex: number, design: EaveDesi
     [good, eaveId],
   );
   const { layout = null, madeOf = null } = live ?? settled ?? {};
-  const show = useCallback((edit: Edit | null) => setShown(() => edit), []);
   const make = useCallback(
-    (what: string, edit: Edit, thenTake?: string | null) => {
+    (what: string, change: Edit, thenTake?: string | null) => {
       setShown(null);
-      editor.change(what, edit);
+      editor.change(what, change);
       setMade(editor.read().history.present);
       if (thenTake !== undefined) take(thenTake);
     },
     [editor],
   );
-  const tail = layout?.extenders.find(({ id }) => id === takenId);
+  const tail = layout?.extenders.find(({ id }) => id === (shown?.tailId ?? takenId));
   return useMemo(
-    () => ({ eaveId, designIndex, design, layout, madeOf, tail, take, show, make }),
-    [eaveId, designIndex, design, layout, madeOf, tail, show, make],
+    () => ({
+      eaveId,
+      designIndex,
+      design,
+      layout,
+      madeOf,
+      tail,
+      take,
+      isMoving: shown !== null,
+      show: setShown,
+      make,
+    }),
+    [eaveId, designIndex, design, layout, madeOf, tail, shown, make],
   );
 }
 

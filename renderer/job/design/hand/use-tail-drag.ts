@@ -1,4 +1,4 @@
-import { type PointerEvent, type RefObject, useCallback, useRef, useState } from 'react';
+import { type PointerEvent, type RefObject, useCallback, useRef } from 'react';
 import type { Extender } from '../../../../core/layout/layout-types.ts';
 import type { OnScreen } from '../../../drawings/fit-drawing.ts';
 import { dropPlace } from '../../editor/drop-place.ts';
@@ -39,11 +39,9 @@ export function useTailDrag(options: {
   const { group, onScreen, hold, openMenu } = options;
   const { designIndex, design, layout, take, show, make } = useTailHand();
   const drag = useRef<Drag | null>(null);
-  const [id, setId] = useState<string | null>(null);
 
   const end = useCallback(() => {
     drag.current = null;
-    setId(null);
     hold(null);
   }, [hold]);
   const cancel = useCallback(() => {
@@ -69,13 +67,10 @@ export function useTailDrag(options: {
     );
     const move = moveTo(tails, tail, place);
     drag.current = { ...now, hasMoved: true, move };
-    setId(move?.thenTake ?? tail.id);
-    show(move?.edit ?? null);
+    show({ edit: move?.edit ?? null, tailId: move?.thenTake ?? tail.id });
   };
 
   return {
-    /** The tail that is being dragged, as it is called where it is now; null between drags. */
-    id,
     cancel,
     onGroup: {
       onPointerMove: moved,
