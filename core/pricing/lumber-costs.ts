@@ -3,9 +3,10 @@ import type { Board, CutPlan } from '../cutting/cut-plan-types.ts';
 import type { Takeoff, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import type { TracePart } from '../trace/trace.ts';
 import { formatLength } from '../units/format-length.ts';
-import { decimalText, usd } from '../units/money.ts';
+import { decimalText, formatUsd, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { boughtDraft, type CostDraft, type Costed, lineTrace } from './cost-draft.ts';
+import { deliveryOf, suppliersUsed } from './deliveries.ts';
 import type { PriceItem } from './price-list.ts';
 import { priceOn } from './price-on.ts';
 import type { PriceQuestion } from './stock-lengths.ts';
@@ -31,7 +32,7 @@ export function lumberCosts(input: PriceQuestion, takeoff: Takeoff, cutPlans: re
       return lumberDraft(input, plan, item, boards, lineOfMark);
     }),
   );
-  return { drafts, lacks: [] };
+  return { drafts: [...drafts, ...deliveryDrafts(input, cutPlans, lineOfMark)], lacks: [] };
 }
 
 function lumberDraft(
@@ -58,6 +59,55 @@ function lumberDraft(
     unit: 'each',
     unitCostUsd: new Decimal(first.priceCents).div(100).toFixed(2),
     parts: madeOfBoards(plan, boards, served),
+  });
+}
+
+/**
+ * One line for each supplier that charges to deliver and that lumber is bought from. Not taxed: whether a delivery is
+ * differs from state to state, and an extra cost can be entered in its place.
+ */
+function deliveryDrafts(
+  input: PriceQuestion,
+  cutPlans: readonly CutPlan[],
+  lineOfMark: ReadonlyMap<string, TakeoffLine>,
+): readonly CostDraft[] {
+  return suppliersUsed(input, cutPlans).flatMap((supplier): readonly CostDraft[] => {
+    const deliveryUsd = deliveryOf(input, supplier);
+    if (new Decimal(deliveryUsd).isZero()) return [];
+    const ofSupplier = new Set(
+      input.priceList.filter((item) => item.supplier === supplier).map(({ id }) => id),
+    );
+    const boards = cutPlans.flatMap((plan) => plan.boards.filter(({ itemId }) => ofSupplier.has(itemId)));
+    const [main] = servedLines(boards, lineOfMark);
+    if (main === undefined) return [];
+    return [
+      {
+        line: {
+          id: `delivery-${supplier}`,
+          takeoffLineId: main.id,
+          kind: 'material',
+          phase: main.phase,
+          description: `Delivery of lumber, ${supplier}`,
+          clientWording: main.clientWording,
+          quantity: decimalText(1),
+          unit: 'delivery',
+          unitCostUsd: decimalText(deliveryUsd),
+          costUsd: deliveryUsd,
+          taxable: false,
+          supplier,
+          stalePriceOf: null,
+          rateMark: null,
+          madeOf: [
+            {
+              label: 'Delivery, as the supplier charges it',
+              value: formatUsd(deliveryUsd),
+              ref: 'setting/suppliers',
+            },
+          ],
+        },
+        price: null,
+      },
+    ];
   });
 }
 
