@@ -36,8 +36,15 @@ export type Place = Pick<Answer, 'where' | 'stationIn'>;
 
 export const wholeEave: Place = { where: 'Whole eave', stationIn: null };
 
-export function atTail({ rafterNumber, centreIn }: Pick<Extender, 'rafterNumber' | 'centreIn'>): Place {
-  return { where: `Rafter ${rafterNumber} at ${formatLength(centreIn)}`, stationIn: centreIn };
+export function atTail(extender: Pick<Extender, 'method' | 'mark' | 'rafterNumber' | 'centreIn'>): Place {
+  const { method, mark, rafterNumber, centreIn } = extender;
+  const name = method === 'block-hung' ? `Tail ${mark}` : `Rafter ${rafterNumber}`;
+  return { where: `${name} at ${formatLength(centreIn)}`, stationIn: centreIn };
+}
+
+/** The same of a rafter that has no tail. */
+export function atRafter(rafterNumber: number, stationIn: number): Place {
+  return { where: `Rafter ${rafterNumber} at ${formatLength(stationIn)}`, stationIn };
 }
 
 type Told = Pick<Answer, 'what' | 'source' | 'why'> & {

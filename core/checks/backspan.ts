@@ -1,7 +1,9 @@
 import { formatLength } from '../units/format-length.ts';
-import { atTail, held, noSource, type Check, step } from './answer.ts';
+import { atTail, found, held, noSource, type Answer, type Check, step, wholeEave } from './answer.ts';
 import { governingTail } from './governing.ts';
 import { atLeast, atMost, plain, toOne } from './measured.ts';
+
+const what = 'Backspan to overhang along the slope against 2 to 1';
 
 /** The piece reaches at least this many times as far back as it sticks out. [-] Common practice, no source. */
 const usualRatio = 2;
@@ -17,13 +19,16 @@ export const backspan: Check = {
   group: 'Rules of thumb',
   title: 'Backspan to overhang',
   run: (eave) => {
-    const tail = governingTail(eave.tails, ({ extender }) => -extender.section.backspanRatio);
+    // A whole rafter reaches back to the ridge, whatever it sticks out.
+    const tails = eave.tails.filter(({ extender }) => extender.method !== 'full-length');
+    if (tails.length === 0) return allWhole(eave.tails.length);
+    const tail = governingTail(tails, ({ extender }) => -extender.section.backspanRatio);
     const { section } = tail.extender;
     const neededIn = usualRatio * section.overhangAlongIn;
     const clearIn = tail.rafter.clearBackspanIn;
     const blocked = clearIn !== null && clearIn < neededIn;
     const answer = held({
-      what: 'Backspan to overhang along the slope against 2 to 1',
+      what,
       at: atTail(tail.extender),
       value: toOne(section.backspanRatio),
       limit: toOne(usualRatio),
@@ -41,10 +46,21 @@ export const backspan: Check = {
           'B / O',
           `${plain(section.backspanIn, 2)} / ${plain(section.overhangAlongIn, 2)}`,
           toOne(section.backspanRatio).text,
-          { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+          { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` },
         ),
       ],
     });
     return section.backspanRatio < engineerRatio - 1e-9 ? { ...answer, verdict: 'needs-engineer' } : answer;
   },
 };
+
+function allWhole(count: number): Answer {
+  return found({
+    what,
+    at: wholeEave,
+    source: [noSource],
+    why: [step('Tails that are no whole rafters', 'as laid out', `of ${count}`, 'none')],
+    verdict: 'within',
+    remedy: null,
+  });
+}

@@ -1,6 +1,7 @@
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { atTail, found, held, type Answer, type Check, source, step } from './answer.ts';
-import type { EaveToCheck, Tail } from './eave-to-check.ts';
+import type { EaveToCheck } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import { governingCase } from './governing.ts';
 import { loadAssumptions, loadSource, loadSteps, mindingSnow } from './load-steps.ts';
 import { adjustedBending, type Adjusted } from './lumber/adjusted-values.ts';
@@ -58,7 +59,7 @@ export const bending: Check = {
             'f_b = 6 M / (b h^2)',
             `6 x ${plain(forces.momentLbIn)} / (${plain(eave.stock.thicknessIn, 3)} x ${plain(throatIn, 3)}^2)`,
             psi(stress).text,
-            { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+            { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` },
           ),
           adjustedStep(eave, 'Adjusted bending value', 'F_b', adjusted),
         ],

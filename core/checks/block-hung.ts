@@ -1,31 +1,30 @@
+import { numberList } from '../layout/number-list.ts';
+import { headerNailsEach } from '../takeoff/header-nails.ts';
+import { findNail, type Nail } from '../takeoff/nails.ts';
 import { formatLength } from '../units/format-length.ts';
-import { atTail, found, held, noSource, type Answer, type Check, source, step, wholeEave } from './answer.ts';
-import { customaryHungNails } from './data/hung-nails.ts';
+import { found, held, noSource, type Answer, type Check, source, step, wholeEave } from './answer.ts';
 import type { EaveToCheck } from './eave-to-check.ts';
-import { hungDemands, worstDemand, type HungDemand } from './hung-demand.ts';
+import { hungDemands, nearerShare, worstDemand, type HungDemand } from './hung-demand.ts';
 import { hungRemedy } from './hung-remedy.ts';
 import { hungSteps } from './hung-steps.ts';
-import { hungTails } from './hung-tails.ts';
+import { laidOutHungTails, proposedHungTails, type HungTail } from './hung-tails.ts';
 import { loadAssumptions, loadSource, mindingSnow } from './load-steps.ts';
-import { pounds } from './measured.ts';
+import { plain, pounds } from './measured.ts';
 import { nailSource, unknownNail } from './nails/unknown-nail.ts';
-import type { Nail } from '../takeoff/nails.ts';
 import { mindingWind, upliftAssumptions, upliftSource } from './uplift-steps.ts';
-import { numberList } from '../layout/number-list.ts';
 
-const what =
-  'Nails of a tail hung on a header block, where no side is free, against their adjusted lateral value';
-const notLaidOut =
-  'The program does not lay out, count or price such a tail yet: the figure is for deciding whether to build one.';
+const what = 'Nails of a tail hung on a header block against their adjusted lateral value';
+const proposal =
+  'No such tail is laid out, counted or priced: the figure is for deciding whether to build one for a rafter that has none.';
 const endGrainSource = source(
   'NDS 2018, end grain factor 0.67 as seen in transcription; its paragraph, 12.5.2.2, from memory',
   'published',
 );
 
 /**
- * What a tail hung on a header block, in place of each extender that found no side free, would ask of its nails: the plate's
- * outer edge carries it, the block holds its back end by nails into the tail's end grain, and hands half to each rafter.
- * Source: NDS 2018, chapters 11 and 12; statics. Number of nails: common practice, no source.
+ * What a tail hung on a header block asks of its nails: the plate's outer edge carries it, the block holds its back end by
+ * nails into the tail's end grain, and hands it to the two rafters, most of it to the nearer. Where none is laid out it is
+ * reckoned for the rafters that got no tail. Source: NDS 2018, chapters 11 and 12; statics. Number of nails: settings.
  * Worked: 4987 lb-in. over 32 in. level -> 156 lb into the tail, 78 lb at each end of the block.
  */
 export const blockHung: Check = {
@@ -33,51 +32,68 @@ export const blockHung: Check = {
   group: 'Nails',
   title: 'Tails hung on a block',
   run: (eave) => {
-    const { tails, noRoom } = hungTails(eave);
-    if (tails.length === 0) return noRoom.length === 0 ? noneToHang(eave) : noBay(noRoom);
-    const nails = customaryHungNails(eave.stock);
-    if (nails === undefined) return noCustom(eave);
-    const nail = eave.sisterNail;
-    if (nail === undefined) return unknownNail(what, eave.input.settings.fastening.sister.nail);
-    const worst = worstDemand(tails.flatMap((tail) => hungDemands(eave, tail, nail, nails)));
-    return worst === undefined ? noneToHang(eave) : answerOf(eave, { worst, nail, nails, noRoom });
+    const laidOut = laidOutHungTails(eave);
+    const proposed = proposedHungTails(eave);
+    const tails = laidOut.length > 0 ? laidOut : proposed.tails;
+    if (tails.length === 0) return proposed.noRoom.length === 0 ? noneToHang(eave) : noBay(proposed.noRoom);
+    if (eave.stock.nominalThicknessIn < 2) return noCustom(eave);
+    const { headerNail, ...fastening } = eave.input.settings.fastening;
+    const nail = findNail(headerNail);
+    if (nail === undefined) return unknownNail(what, headerNail);
+    const nails = headerNailsEach(fastening, eave.stock.depthIn);
+    const worstOf = (some: readonly HungTail[]): HungDemand | undefined =>
+      worstDemand(some.flatMap((tail) => hungDemands(eave, tail, nail, nails)));
+    const worst = worstOf(tails);
+    if (worst === undefined) return noneToHang(eave);
+    const other = laidOut.length > 0 ? worstOf(proposed.tails) : undefined;
+    return answerOf(eave, { worst, other, nail, nails, noRoom: proposed.noRoom });
   },
 };
 
 type Found = {
   readonly worst: HungDemand;
+  /** Where tails are laid out: the worst of those that other rafters would want. */
+  readonly other: HungDemand | undefined;
   readonly nail: Nail;
   readonly nails: number;
   readonly noRoom: readonly number[];
 };
 
-function answerOf(eave: EaveToCheck, { worst, nail, nails, noRoom }: Found): Answer {
+function answerOf(eave: EaveToCheck, { worst, other, nail, nails, noRoom }: Found): Answer {
   const { tail, place, shareLb, nailLb } = worst;
-  const { unplaced, bay } = tail;
   const told = {
     what,
-    at: atTail({ rafterNumber: unplaced.rafterNumber, centreIn: unplaced.stationIn }),
+    at: tail.at,
     value: pounds(shareLb),
     limit: pounds(nails * nailLb),
     source: [nailSource, endGrainSource, noSource, loadSource, upliftSource],
     assumptions: [
-      notLaidOut,
-      `The tail stands in the middle between rafters ${bay.left.number} and ${bay.right.number}, on a header block of its own stock of ${formatLength(bay.spanIn)}, face to face; off the middle the nearer end takes more than half.`,
+      ...(tail.laidOut ? [] : [proposal]),
+      blockWords(tail),
       place === 'tail'
-        ? "The nails through the block's face into the tail's end govern; those at each end of the block take half as much."
-        : 'The nails through a rafter into an end of the block govern, though they take half of what goes into the tail.',
-      'All of these nails stand in end grain, and the load is shared alike among them. Their number is common practice without a source, and the nail is that of the sister joint.',
-      ...(bay.middleTaken
+        ? "The nails through the block's face into the tail's end govern; those at an end of the block take less."
+        : 'The nails through a rafter into an end of the block govern, though they take a part of what goes into the tail.',
+      'All of these nails stand in end grain, and the load is shared alike among them. Their number is common practice without a source, set in Settings.',
+      ...(tail.middleTaken
         ? ['Something stands on the plate in the middle of that bay: the tail has to stand off the middle.']
         : []),
-      ...(bay.beside
+      ...(tail.beside
         ? [
             "An extender stands in that bay: the block's nails cannot go through rafter and extender together, and need a way of their own.",
           ]
         : []),
+      ...(other === undefined
+        ? []
+        : [
+            `${other.tail.at.where} has no tail: one hung beside it would ask ${pounds(other.shareLb).text} of nails that take ${pounds(nails * other.nailLb).text}.`,
+          ]),
       ...(noRoom.length === 0 ? [] : [`Not reckoned: ${noBayWords(noRoom)}.`]),
-      'No other hung tail is counted on between the extenders on either side, so this is the harder of two readings.',
-      'Not covered: bending and splitting of the block, what it adds to the two rafters at its ends, a joist in the way of its nails, and the tail itself.',
+      ...(tail.laidOut
+        ? []
+        : [
+            'No other hung tail is counted on between the extenders on either side, so this is the harder of two readings.',
+          ]),
+      'Not covered: bending and splitting of the block, what it adds to the two rafters at its ends, and a joist in the way of its nails.',
       ...eave.taken.extender,
       ...eave.taken.oldWood,
       ...loadAssumptions,
@@ -94,6 +110,17 @@ function answerOf(eave: EaveToCheck, { worst, nail, nails, noRoom }: Found): Ans
     });
   const answer = held({ ...told, worse: 'more', remedy: () => hungRemedy(eave, worst, nail, nails) });
   return mindingWind(eave, mindingSnow(eave, answer));
+}
+
+function blockWords(tail: HungTail): string {
+  const { left, right, block, centreIn } = tail;
+  const spanIn = block.rightIn - block.leftIn;
+  const nearIn = Math.min(centreIn - block.leftIn, block.rightIn - centreIn);
+  const stands =
+    Math.abs(nearIn - spanIn / 2) < 1 / 32
+      ? 'in the middle of it'
+      : `${formatLength(nearIn)} from its nearer end, which takes ${plain(nearerShare(tail), 3)} of the load`;
+  return `The tail hangs between rafters ${left.number} and ${right.number} on a header block of its own stock of ${formatLength(spanIn)}, and stands ${stands}.`;
 }
 
 function noneToHang({ layout }: EaveToCheck): Answer {
@@ -113,7 +140,7 @@ function noBay(noRoom: readonly number[]): Answer {
     what,
     at: wholeEave,
     source: [noSource],
-    assumptions: [notLaidOut],
+    assumptions: [proposal],
     why: [],
     verdict: 'not-covered',
     remedy: `No tail can be hung: ${noBayWords(noRoom)}. Free a side of a rafter there, or ask an engineer.`,
@@ -129,9 +156,8 @@ function noCustom({ stock }: EaveToCheck): Answer {
     what,
     at: wholeEave,
     source: [noSource],
-    assumptions: [notLaidOut],
     why: [],
     verdict: 'not-covered',
-    remedy: `Common practice gives a number of nails for hung tails of 2x4 and deeper; a ${stock.section} has none. Choose 2-in. stock for the extenders, or ask an engineer.`,
+    remedy: `Nails of hung tails are reckoned for 2-in. stock; the extenders are ${stock.section}. Choose 2-in. stock, or ask an engineer.`,
   });
 }

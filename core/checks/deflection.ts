@@ -7,6 +7,7 @@ import { adjustedElasticity } from './lumber/adjusted-values.ts';
 import { adjustedStep } from './lumber/factor-words.ts';
 import { noValues, valuesSource } from './lumber/no-values.ts';
 import { fine, plain } from './measured.ts';
+import { noTailHeld, reckonedHolds, tailsHeldBy } from './tails-held.ts';
 import { longestOverhang } from './shorter-overhang.ts';
 import { tipSag } from './statics/overhang-beam.ts';
 import type { CaseForces, ReckonedTail } from './statics/reckon-tail.ts';
@@ -29,7 +30,9 @@ export const deflection: Check = {
     const inertia = (depthIn: number) => (eave.stock.thicknessIn * depthIn ** 3) / 12;
     const ratio = (tail: ReckonedTail, forces: CaseForces, depthIn = eave.stock.depthIn) =>
       sagOf(tail, forces, elastic.psi * inertia(depthIn)) / limitIn(tail);
-    const governing = governingCase(eave.tails, ratio);
+    const reckoned = tailsHeldBy(eave, reckonedHolds);
+    if (reckoned.tails.length === 0) return noTailHeld(what, eave, reckoned);
+    const governing = governingCase(reckoned.tails, ratio);
     const { tail, forces } = governing;
     const stiffness = elastic.psi * inertia(eave.stock.depthIn);
     const { acrossLbPerIn, alongIn, backIn } = beamOf(tail, forces);
@@ -68,7 +71,8 @@ export const deflection: Check = {
         assumptions: [
           ...eave.taken.extender,
           'The whole section is counted; the notch over the plate and the give of the nails are not, and add to the sag.',
-          "The back end is held where the nails' pulls have their resultant.",
+          "The back end is held where the nails' pulls have their resultant, or at its end by a block or at the ridge.",
+          ...reckoned.leftOut,
           ...loadAssumptions.slice(0, 1),
         ],
         remedy: remedyOf,
@@ -86,7 +90,7 @@ export const deflection: Check = {
             'w a^3 (4 b + 3 a) / (24 E I)',
             `${plain(acrossLbPerIn, 3)} x ${plain(alongIn, 2)}^3 x (4 x ${plain(backIn, 2)} + 3 x ${plain(alongIn, 2)}) / (24 x ${plain(elastic.psi)} x ${plain(inertia(eave.stock.depthIn), 2)})`,
             fine(sagOf(tail, forces, stiffness)).text,
-            { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+            { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` },
           ),
           step('Limit', '2 a / 180', `2 x ${plain(alongIn, 2)} / 180`, fine(limitIn(tail)).text),
         ],

@@ -25,7 +25,7 @@ export const fasciaCover: Check = {
           eave.design.tailCut === 'plumb' ? 'd x slope factor + drop' : 'd + drop',
           `${plain(tailFaceIn, 3)} + ${plain(eave.design.fascia.dropIn, 3)}`,
           inches(fasciaNeededIn).text,
-          { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+          { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` },
         ),
         step('Fascia', 'actual depth', section, inches(depthIn).text, {
           ref: `design/${eave.layout.eaveId}/fascia.stock`,

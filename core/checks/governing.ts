@@ -1,4 +1,4 @@
-import type { Tail } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import type { CaseForces } from './statics/reckon-tail.ts';
 
 /** Where a check governs: a tail, the load case, and how far the value goes against its limit. */

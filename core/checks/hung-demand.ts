@@ -1,7 +1,7 @@
 import type { Nail } from '../takeoff/nails.ts';
 import { speciesGroups } from './data/species.ts';
 import type { EaveToCheck } from './eave-to-check.ts';
-import { holdDownAtBlock, holdUpAtBlock, type HungTail } from './hung-tails.ts';
+import { holdUpAtBlock, type HungTail } from './hung-tails.ts';
 import { windDuration } from './loads/uplift.ts';
 import { endGrainFactor, hungJointValues } from './nails/hung-joint.ts';
 import type { JointValue } from './nails/joint-value.ts';
@@ -20,7 +20,7 @@ export type HungDemand = {
   readonly duration: number;
   /** At the tail's back end. [lb] */
   readonly reactionLb: number;
-  /** The whole reaction into the tail, half of it at an end of the block. [lb] */
+  /** The whole reaction into the tail; at an end of the block the nearer end's part of it. [lb] */
   readonly shareLb: number;
   readonly value: JointValue;
   /** One nail, adjusted: Z' = Z C_D C_M C_eg. [lb] */
@@ -29,8 +29,14 @@ export type HungDemand = {
   readonly ratio: number;
 };
 
-/** Share of the reaction at each place, the tail standing in the middle of the block. [-] Source: statics. */
-const shares: Readonly<Record<HungPlace, number>> = { tail: 1, end: 0.5 };
+/**
+ * Part of the reaction that the nearer end of the header block takes. Source: statics (a load on a beam between two ends).
+ * Worked: a block from 10 to 30, the tail at 15 -> 15 / 20 = 0.75; in the middle 0.5. [-]
+ */
+export function nearerShare({ block, centreIn }: Pick<HungTail, 'block' | 'centreIn'>): number {
+  const spanIn = block.rightIn - block.leftIn;
+  return spanIn > 0 ? Math.max(centreIn - block.leftIn, block.rightIn - centreIn) / spanIn : 1;
+}
 
 /**
  * Everything that is asked of a hung tail's nails: each load case and the wind, at both places. Not rounded.
@@ -49,15 +55,16 @@ export function hungDemands(
     nail,
     blockThicknessIn: eave.stock.thicknessIn,
     blockGravity: speciesGroups[eave.lumber.species].gravity,
-    rafterThicknessesIn: [tail.bay.left.thicknessIn, tail.bay.right.thicknessIn],
+    rafterThicknessesIn: [tail.left.thicknessIn, tail.right.thicknessIn],
     rafterGravity: speciesGroups[eave.oldSpecies].gravity,
   });
+  const shares: Readonly<Record<HungPlace, number>> = { tail: 1, end: nearerShare(tail) };
   const { upliftPsf } = eave.loads;
   const loads = [
     ...reckoned.cases.map((forces) => ({
       forces,
       duration: forces.loadCase.duration,
-      reactionLb: holdDownAtBlock(reckoned, forces),
+      reactionLb: forces.holdDownLb,
     })),
     ...(upliftPsf === null
       ? []

@@ -2,8 +2,8 @@ import type { Nail } from '../takeoff/nails.ts';
 import { formatLength } from '../units/format-length.ts';
 import { nailsApartIn } from './data/hung-nails.ts';
 import type { EaveToCheck } from './eave-to-check.ts';
-import { hungDemands, worstDemand, type HungDemand } from './hung-demand.ts';
-import { pounds } from './measured.ts';
+import { hungDemands, nearerShare, worstDemand, type HungDemand } from './hung-demand.ts';
+import { plain, pounds } from './measured.ts';
 import { longestOverhang } from './shorter-overhang.ts';
 
 /** Longest backspan that is proposed. [in] */
@@ -23,7 +23,7 @@ export function hungRemedy(eave: EaveToCheck, worst: HungDemand, nail: Nail, nai
   if (wanted <= Math.floor(roomIn / nailsApartIn) + 1)
     ways.push(`${wanted} nails at each end of the block and into the tail`);
 
-  ways.push(hangers(hungDemands(eave, tail, nail, nails)));
+  ways.push(hangers(hungDemands(eave, tail, nail, nails), nearerShare(tail)));
 
   // Load and overhang stay, so the pull falls as the backspan grows.
   const backspanIn = Math.ceil(shape.backspanIn * ratio - 1e-9);
@@ -42,7 +42,7 @@ export function hungRemedy(eave: EaveToCheck, worst: HungDemand, nail: Nail, nai
 }
 
 /** Hangers by their makers' values, each way that the back end is pulled; rounded up to 5 lb. */
-function hangers(demands: readonly HungDemand[]): string {
+function hangers(demands: readonly HungDemand[], share: number): string {
   const most = (wind: boolean) =>
     Math.max(
       0,
@@ -50,9 +50,10 @@ function hangers(demands: readonly HungDemand[]): string {
         .filter(({ place, forces }) => place === 'tail' && (forces === null) === wind)
         .map(({ reactionLb }) => reactionLb),
     );
+  const part = Math.abs(share - 0.5) < 0.005 ? 'half' : plain(share, 2);
   const [liftLb, pressLb] = [most(false), most(true)];
   const down = pressLb > 0 ? ` and ${rated(pressLb)} downward` : '';
-  return `hangers that their makers rate for it (at the tail ${rated(liftLb)} against lifting${down}, at each end of the block half of that)`;
+  return `hangers that their makers rate for it (at the tail ${rated(liftLb)} against lifting${down}, at the nearer end of the block ${part} of that)`;
 }
 
 function rated(lb: number): string {

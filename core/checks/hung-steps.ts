@@ -2,7 +2,7 @@ import { formatLength } from '../units/format-length.ts';
 import { noSource, source, step } from './answer.ts';
 import type { CheckStep } from './check-types.ts';
 import type { EaveToCheck } from './eave-to-check.ts';
-import type { HungDemand } from './hung-demand.ts';
+import { nearerShare, type HungDemand } from './hung-demand.ts';
 import { loadSteps } from './load-steps.ts';
 import { upliftOn } from './loads/uplift.ts';
 import { count, plain, pounds } from './measured.ts';
@@ -24,15 +24,15 @@ export function hungSteps(
   return [
     ...reactionSteps(eave, demand),
     step(
-      'Handed to each end of the block',
-      'half, the tail in its middle',
-      `${plain(reactionLb, 1)} / 2; span ${formatLength(tail.bay.spanIn)}`,
-      pounds(reactionLb / 2).text,
-      { ref: `station/${eaveId}/${tail.unplaced.rafterId}` },
+      'Handed to the nearer end of the block',
+      'the longer part over the whole',
+      `${plain(reactionLb, 1)} x ${plain(nearerShare(tail), 3)}; span ${formatLength(tail.block.rightIn - tail.block.leftIn)}`,
+      pounds(reactionLb * nearerShare(tail)).text,
+      { ref: tail.shapeRef },
     ),
     step(
       'Nails into the tail, and as many at each end',
-      'by section: 2x4 two, 2x6 and deeper three',
+      'as set: to 2x4, and deeper',
       eave.stock.section,
       count(nails, 'nail').text,
       { source: noSource, ref: `design/${eaveId}/extender` },
@@ -44,7 +44,7 @@ export function hungSteps(
       pounds(value.lb).text,
       {
         source: source('NDS 2018, Table 12.3.1A and 12.1.6.4', 'published'),
-        ref: 'setting/fastening.sister.nail',
+        ref: 'setting/fastening.headerNail',
       },
     ),
     step(
@@ -82,7 +82,7 @@ function reactionSteps(eave: EaveToCheck, { tail, forces, reactionLb }: HungDema
     step(
       'The block holds the back end down',
       'F = M / backspan, level',
-      `${plain(forces.momentLbIn)} / ${plain(shape.backspanIn / Math.hypot(1, shape.slope), 2)}`,
+      `${plain(forces.momentLbIn)} / ${plain(tail.unit.armIn, 2)}`,
       pounds(reactionLb).text,
     ),
   ];

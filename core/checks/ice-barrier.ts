@@ -1,6 +1,7 @@
 import { formatLength } from '../units/format-length.ts';
 import { slopeFactor } from '../units/pitch.ts';
 import { found, held, lacking, type Check, source, step, wholeEave } from './answer.ts';
+import { greatestOverhang } from './greatest-overhang.ts';
 import { length, plain } from './measured.ts';
 
 const what = 'Ice barrier from the new edge to 24 in. inside the wall, along the slope, against one course';
@@ -24,10 +25,11 @@ export const iceBarrier: Check = {
   title: 'Ice barrier',
   run: (eave) => {
     const required = eave.input.survey.site.iceBarrierRequired;
-    const { survey, layout } = eave;
+    const { survey } = eave;
     const factor = slopeFactor(survey.pitchRisePer12);
+    const greatest = greatestOverhang(eave);
     const outIn =
-      layout.overhangLevelIn + (eave.design.sheathing.coversFascia ? eave.fasciaStock.thicknessIn : 0);
+      greatest.overhangIn + (eave.design.sheathing.coversFascia ? eave.fasciaStock.thicknessIn : 0);
     const steep = survey.pitchRisePer12 >= steepRisePer12;
     const widthIn = Math.max((outIn + survey.wallThicknessIn + insideIn) * factor, steep ? steepLeastIn : 0);
     const fromFaceIn = Math.max((outIn + insideIn) * factor, steep ? steepLeastIn : 0);
@@ -38,7 +40,7 @@ export const iceBarrier: Check = {
         '(overhang and fascia + wall + 24) x slope factor',
         `(${plain(outIn, 2)} + ${plain(survey.wallThicknessIn, 2)} + ${insideIn}) x ${plain(factor, 3)}`,
         length(widthIn).text,
-        { ref: `design/${layout.eaveId}/overhangIn` },
+        { ref: greatest.ref },
       ),
       step(
         'Read from the outside face instead',

@@ -1,9 +1,10 @@
-import { slopeAngleDeg, formatPitch } from '../units/pitch.ts';
+import { slopeAngleDeg, slopeFactor, formatPitch } from '../units/pitch.ts';
 import { formatLength } from '../units/format-length.ts';
 import { type Answer, source, step } from './answer.ts';
 import type { CheckSource, CheckStep } from './check-types.ts';
 import { roofingWeights } from './data/dead-weights.ts';
-import type { EaveToCheck, Tail } from './eave-to-check.ts';
+import type { EaveToCheck } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import { snowSlopeFactor } from './loads/snow-load.ts';
 import { plain, pounds, psf } from './measured.ts';
 import type { CaseForces } from './statics/reckon-tail.ts';
@@ -30,14 +31,14 @@ export function loadSteps(
     forces,
   }: { readonly tail: Pick<Tail, 'shape' | 'gapIn' | 'shapeRef'>; readonly forces: CaseForces },
 ): readonly CheckStep[] {
-  const { loads, survey } = eave;
+  const { loads } = eave;
   const { shape } = tail;
   const { loadCase } = forces;
   const p = shape.overhangLevelIn;
   const dead = step(
     'Dead load on level area',
     '(roofing + sheathing) x slope factor + soffit and trim',
-    `(${plain(loads.dead.roofingPsf, 1)} + ${plain(loads.dead.sheathingPsf, 1)}) x ${plain(Math.hypot(1, survey.pitchRisePer12 / 12), 3)} + ${plain(eave.design.structure.soffitWeightPsf, 1)}`,
+    `(${plain(loads.dead.roofingPsf, 1)} + ${plain(loads.dead.sheathingPsf, 1)}) x ${plain(slopeFactor(eave.overhangRisePer12), 3)} + ${plain(eave.design.structure.soffitWeightPsf, 1)}`,
     psf(loads.dead.levelPsf).text,
     {
       source: source(
@@ -80,13 +81,13 @@ function momentFormula(pointLb: number, outer: boolean): string {
 }
 
 function passingSteps(eave: EaveToCheck, id: string): readonly CheckStep[] {
-  const { loads, survey } = eave;
+  const { loads } = eave;
   if (id === 'roof-live')
     return [
       step(
         'Roof live load',
         'larger of IRC Table R301.6 and 20 R_1 R_2 of ASCE 7',
-        `at ${formatPitch(survey.pitchRisePer12)}`,
+        `at ${formatPitch(eave.overhangRisePer12)}`,
         psf(loads.roofLivePsf).text,
         { source: source('IRC Table R301.6; ASCE 7-16, Eq. 4.8-1', 'secondary') },
       ),
@@ -99,7 +100,7 @@ const slopedLabel = 'Sloped roof snow';
 const icedLabel = 'Iced eave';
 
 /** Ground snow to flat roof, sloped roof and iced eave; empty where no ground snow is entered. */
-export function snowSteps({ loads, survey }: EaveToCheck): readonly CheckStep[] {
+export function snowSteps({ loads, overhangRisePer12 }: EaveToCheck): readonly CheckStep[] {
   const { snow } = loads;
   if (snow === null) return [];
   const { exposureFactor, thermalFactor, importanceFactor, groundSnowPsf } = snow.site;
@@ -115,7 +116,7 @@ export function snowSteps({ loads, survey }: EaveToCheck): readonly CheckStep[] 
     step(
       slopedLabel,
       'p_s = C_s p_f, not less than the least snow of a low roof',
-      `${plain(snowSlopeFactor(slopeAngleDeg(survey.pitchRisePer12), thermalFactor), 3)} x ${plain(snow.flatPsf, 1)}${asd}`,
+      `${plain(snowSlopeFactor(slopeAngleDeg(overhangRisePer12), thermalFactor), 3)} x ${plain(snow.flatPsf, 1)}${asd}`,
       psf(snow.slopedPsf * snow.asdFactor).text,
       { source: source('ASCE 7-16, Eq. 7.4-1 and Fig. 7.4-1', 'from-memory') },
     ),

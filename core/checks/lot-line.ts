@@ -1,4 +1,5 @@
-import { held, lacking, type Check, source, step, wholeEave } from './answer.ts';
+import { held, lacking, type Check, source, step } from './answer.ts';
+import { greatestOverhang } from './greatest-overhang.ts';
 import { atMost, length, plain } from './measured.ts';
 
 const what = 'Roof edge to the lot line against 5 ft';
@@ -26,14 +27,14 @@ export const lotLine: Check = {
         enter:
           "Enter the level distance from the wall's framing face to the lot line it faces, in the survey.",
       });
-    const overhangIn = eave.layout.overhangLevelIn;
+    const { overhangIn, at } = greatestOverhang(eave);
     const fasciaIn = eave.fasciaStock.thicknessIn;
     const leftIn = lotLineIn - overhangIn - fasciaIn - gutterWidthIn;
     const freeOverhangIn = lotLineIn - freeIn - fasciaIn - gutterWidthIn;
     const shorter = freeOverhangIn >= 1 ? ` An overhang of ${atMost(freeOverhangIn)} would keep 5 ft.` : '';
     return held({
       what,
-      at: wholeEave,
+      at,
       value: length(leftIn),
       limit: length(freeIn),
       worse: 'less',

@@ -1,9 +1,11 @@
 import { nails } from '../takeoff/nails.ts';
 import { atTail, held, type Check, source, step } from './answer.ts';
+import { fillerAssumptions, fillerOf, fillerThicknessIn } from './filler-words.ts';
 import { governingTail } from './governing.ts';
 import { inches, plain } from './measured.ts';
-import { sisterNailValue } from './nails/sister-joint.ts';
-import { nailSource, unknownNail } from './nails/unknown-nail.ts';
+import { sisterJointValue } from './nails/sister-joint.ts';
+import { nailSource } from './nails/unknown-nail.ts';
+import { sisterTails } from './sister-tails.ts';
 
 const what = 'Depth of the sister nails in the old rafter against six diameters';
 
@@ -16,15 +18,19 @@ export const nailPenetration: Check = {
   group: 'Nails',
   title: 'Depth of the sister nails',
   run: (eave) => {
-    const nail = eave.sisterNail;
-    if (nail === undefined) return unknownNail(what, eave.input.settings.fastening.sister.nail);
-    const tail = governingTail(eave.tails, (one) => -sisterNailValue(eave, one, nail).penetrationIn);
-    const value = sisterNailValue(eave, tail, nail);
+    const looked = sisterTails(eave, what);
+    if ('instead' in looked) return looked.instead;
+    const { sisters } = looked;
+    const tail = governingTail(sisters.tails, (one) => {
+      const { penetrationIn, leastPenetrationIn } = sisters.jointOf(one).value;
+      return leastPenetrationIn / penetrationIn;
+    });
+    const { nail, value, settingRef } = sisters.jointOf(tail);
     const longer = nails.find(
       (one) =>
         one.finish === nail.finish &&
         one.name.includes(nail.name.split(' ')[1] ?? '') &&
-        sisterNailValue(eave, tail, one).penetrationFactor > 0,
+        sisterJointValue(eave, tail, one).penetrationFactor > 0,
     );
     return held({
       what,
@@ -35,6 +41,8 @@ export const nailPenetration: Check = {
       source: [nailSource],
       assumptions: [
         'Driven square through the extender into the rafter; the point is counted.',
+        ...fillerAssumptions(tail),
+        ...sisters.leftOut,
         ...(value.penetrationFactor < 1
           ? [
               `Below ten diameters (${plain(value.fullPenetrationIn, 2)} in.) the nail counts in part: ${plain(value.penetrationFactor, 3)}.`,
@@ -43,19 +51,21 @@ export const nailPenetration: Check = {
       ],
       remedy:
         longer === undefined
-          ? 'Thicker rafters or bolts are wanted here: ask an engineer.'
+          ? `${fillerOf(tail) === null ? 'Thicker rafters or bolts' : 'Bolts through all three, or a tail hung on header blocks,'} are wanted here: ask an engineer.`
           : `${longer.name} nails would bring it within (Settings, Fastening).`,
       why: [
         step(
           'Depth in the rafter',
-          'nail length - extender, not more than the rafter',
-          `${plain(nail.lengthIn, 3)} - ${plain(eave.stock.thicknessIn, 3)}, rafter ${plain(tail.rafter.thicknessIn, 3)}`,
+          fillerOf(tail) === null
+            ? 'nail length - extender, not more than the rafter'
+            : 'nail length - extender - filler, not more than the rafter',
+          `${plain(nail.lengthIn, 3)} - ${plain(eave.stock.thicknessIn, 3)}${fillerOf(tail) === null ? '' : ` - ${plain(fillerThicknessIn(tail), 3)}`}, rafter ${plain(tail.rafter.thicknessIn, 3)}`,
           `${plain(value.penetrationIn, 3)} in.`,
           { ref: `rafter/${eave.layout.eaveId}/${tail.rafter.id}/thicknessIn` },
         ),
         step('Least depth', '6 D', `6 x ${nail.diameterIn}`, `${plain(value.leastPenetrationIn, 3)} in.`, {
           source: source('NDS 2018, 12.1.6.4', 'published'),
-          ref: 'setting/fastening.sister.nail',
+          ref: settingRef,
         }),
         step(
           'Depth for the whole value',

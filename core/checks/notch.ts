@@ -2,7 +2,8 @@ import type { NotchRule } from '../eave/structure.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { atTail, found, held, lacking, type Answer, type Check, source, step, wholeEave } from './answer.ts';
 import type { CheckSource, CheckStep } from './check-types.ts';
-import type { EaveToCheck, Tail } from './eave-to-check.ts';
+import type { EaveToCheck } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import { governingTail } from './governing.ts';
 import { inches, plain } from './measured.ts';
 
@@ -107,7 +108,7 @@ function readings(
 ): readonly CheckStep[] {
   const { depthIn } = eave.stock;
   const { throatIn, plumbDepthIn, overhangLevelIn } = tail.extender.section;
-  const ref = { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` };
+  const ref = { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` };
   return [
     step(
       'Square to the slope',

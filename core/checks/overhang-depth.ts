@@ -1,4 +1,5 @@
-import { found, held, type Check, source, step, wholeEave } from './answer.ts';
+import { found, held, type Check, source, step } from './answer.ts';
+import { greatestOverhang } from './greatest-overhang.ts';
 import { balconyCantilevers } from './data/cantilever-table.ts';
 import { formatLength } from '../units/format-length.ts';
 import { length } from './measured.ts';
@@ -20,11 +21,11 @@ export const overhangDepth: Check = {
     const row = balconyCantilevers.find(
       ({ nominalDepthIn, spacingIn }) => nominalDepthIn === nominalWidthIn && spacingIn >= gapIn - 1e-9,
     );
-    const overhangIn = eave.layout.overhangLevelIn;
+    const { overhangIn, at } = greatestOverhang(eave);
     if (row === undefined || eave.stock.nominalThicknessIn !== 2)
       return found({
         what,
-        at: wholeEave,
+        at,
         value: length(overhangIn),
         source: sources,
         assumptions: [],
@@ -34,7 +35,7 @@ export const overhangDepth: Check = {
       });
     return held({
       what,
-      at: wholeEave,
+      at,
       value: length(overhangIn),
       limit: length(row.cantileverIn),
       worse: 'more',

@@ -1,4 +1,5 @@
-import { held, type Check, source, step, wholeEave } from './answer.ts';
+import { held, type Check, source, step } from './answer.ts';
+import { greatestOverhang } from './greatest-overhang.ts';
 import { length, plain } from './measured.ts';
 
 /** Overhangs past this leave what published rules reach for a notched tail. [in] */
@@ -13,10 +14,10 @@ export const overhangLength: Check = {
   group: 'Rules of thumb',
   title: 'Length of the overhang',
   run: (eave) => {
-    const overhangIn = eave.layout.overhangLevelIn;
+    const { overhangIn, at, ref } = greatestOverhang(eave);
     const answer = held({
       what: 'Level overhang against 24 in.',
-      at: wholeEave,
+      at,
       value: length(overhangIn),
       limit: length(longestIn),
       worse: 'more',
@@ -30,7 +31,7 @@ export const overhangLength: Check = {
           `${plain(overhangIn, 2)} in.`,
           length(overhangIn).text,
           {
-            ref: `design/${eave.layout.eaveId}/overhangIn`,
+            ref,
           },
         ),
       ],

@@ -1,5 +1,6 @@
 import { formatLength } from '../units/format-length.ts';
-import { held, lacking, type Check, source, step, wholeEave } from './answer.ts';
+import { held, lacking, type Check, source, step } from './answer.ts';
+import { greatestOverhang } from './greatest-overhang.ts';
 import { atMost, length, plain } from './measured.ts';
 
 const what = "Level overhang against a third of the old rafter's span";
@@ -25,10 +26,10 @@ export const overhangSpan: Check = {
         enter:
           "Enter the old rafter's level span, from the plate to the ridge or purlin it rests on, in the survey.",
       });
-    const overhangIn = eave.layout.overhangLevelIn;
+    const { overhangIn, at } = greatestOverhang(eave);
     return held({
       what,
-      at: wholeEave,
+      at,
       value: length(overhangIn),
       limit: length(spanIn / 3),
       worse: 'more',

@@ -8,6 +8,7 @@ import { dripEdge } from './drip-edge.ts';
 import { fasciaCover } from './fascia-cover.ts';
 import { fasciaJoints } from './fascia-joints.ts';
 import { fasciaNails } from './fascia-nails.ts';
+import { fullLength } from './full-length.ts';
 import { iceBarrier } from './ice-barrier.ts';
 import { lateralSupport } from './lateral-support.ts';
 import { lotLine } from './lot-line.ts';
@@ -24,6 +25,7 @@ import { paintedArea } from './painted-area.ts';
 import { panelWidth } from './panel-width.ts';
 import { plateBearing } from './plate-bearing.ts';
 import { plateToenails } from './plate-toenails.ts';
+import { roofingPitch } from './roofing-pitch.ts';
 import { seatLength } from './seat-length.ts';
 import { serviceDrop } from './service-drop.ts';
 import { shear } from './shear.ts';
@@ -54,6 +56,7 @@ export const registry: readonly Check[] = [
   shear,
   plateBearing,
   deflection,
+  fullLength,
   oldRafter,
   nailPenetration,
   sisterNails,
@@ -68,6 +71,7 @@ export const registry: readonly Check[] = [
   sheathingLoad,
   panelWidth,
   ventilation,
+  roofingPitch,
   iceBarrier,
   dripEdge,
   paintedArea,

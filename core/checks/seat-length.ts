@@ -38,7 +38,7 @@ export const seatLength: Check = {
             ? `plate ${plain(eave.survey.plateWidthIn, 3)}`
             : `plate ${plain(eave.survey.plateWidthIn, 3)} in.`,
           inches(tail.bearingLengthIn).text,
-          { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+          { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` },
         ),
       ],
     });

@@ -1,12 +1,14 @@
 import { formatLength } from '../units/format-length.ts';
 import { atTail, held, type Check, source, step } from './answer.ts';
 import { nothingLeft } from './bending.ts';
-import type { EaveToCheck, Tail } from './eave-to-check.ts';
+import type { EaveToCheck } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import { governingCase } from './governing.ts';
 import { loadAssumptions, loadSource, loadSteps, mindingSnow } from './load-steps.ts';
 import { adjustedShear, type Adjusted } from './lumber/adjusted-values.ts';
 import { adjustedStep } from './lumber/factor-words.ts';
 import { noValues, valuesSource } from './lumber/no-values.ts';
+import { noTailHeld, reckonedHolds, tailsHeldBy } from './tails-held.ts';
 import { plain, pounds, psi } from './measured.ts';
 import { longestOverhang } from './shorter-overhang.ts';
 import type { CaseForces } from './statics/reckon-tail.ts';
@@ -26,8 +28,10 @@ export const shear: Check = {
     if (eave.values === undefined) return noValues(eave, what);
     const thin = eave.tails.find(({ extender }) => extender.section.throatIn < 0.25);
     if (thin !== undefined) return nothingLeft(thin, what);
+    const reckoned = tailsHeldBy(eave, reckonedHolds);
+    if (reckoned.tails.length === 0) return noTailHeld(what, eave, reckoned);
     const governing = governingCase(
-      eave.tails,
+      reckoned.tails,
       (tail, forces) => stressOf(eave, tail, forces) / limitOf(eave, forces.loadCase.duration).psi,
     );
     const { tail, forces } = governing;
@@ -46,6 +50,7 @@ export const shear: Check = {
         assumptions: [
           ...eave.taken.extender,
           'The notch is taken as one on the pulled side of an end, the stricter reading.',
+          ...reckoned.leftOut,
           ...loadAssumptions,
         ],
         remedy: () => remedyOf(eave, tail),
@@ -62,7 +67,7 @@ export const shear: Check = {
             'f_v = 1.5 V / (b h) x (d / h)^2',
             `1.5 x ${plain(shearOf(forces), 1)} / (${plain(eave.stock.thicknessIn, 3)} x ${plain(throatIn, 3)}) x (${plain(eave.stock.depthIn, 3)} / ${plain(throatIn, 3)})^2`,
             psi(stress).text,
-            { ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}` },
+            { ref: `section/${eave.layout.eaveId}/${tail.extender.id}` },
           ),
           adjustedStep(eave, 'Adjusted shear value', 'F_v', adjusted),
         ],

@@ -1,4 +1,5 @@
-import { reshaped, type EaveToCheck, type Tail } from './eave-to-check.ts';
+import { type EaveToCheck } from './eave-to-check.ts';
+import { reshaped, type Tail } from './tail-to-check.ts';
 import type { ReckonedTail } from './statics/reckon-tail.ts';
 
 /** Overhangs are tried in steps of this. [in] */
@@ -14,14 +15,17 @@ const leastIn = 4;
  */
 export function longestOverhang(
   eave: EaveToCheck,
-  tail: Pick<Tail, 'shape' | 'rafter'>,
+  tail: Pick<Tail, 'shape' | 'rafter' | 'backHold'>,
   ratioOf: (reckoned: ReckonedTail) => number,
 ): number | undefined {
   const { shape, rafter } = tail;
   const factor = Math.hypot(1, shape.slope);
   const fits = (overhangLevelIn: number): boolean => {
     const wantedIn = overhangLevelIn * factor * eave.design.backspanRatio;
-    const backspanIn = Math.min(wantedIn, rafter.clearBackspanIn ?? Number.POSITIVE_INFINITY);
+    const backspanIn =
+      tail.backHold === 'ridge'
+        ? shape.backspanIn
+        : Math.min(wantedIn, rafter.clearBackspanIn ?? Number.POSITIVE_INFINITY);
     const changed = reshaped(
       eave,
       { ...shape, overhangLevelIn, backspanIn },

@@ -1,14 +1,15 @@
 import { formatLength } from '../units/format-length.ts';
 import { atTail, found, held, type Check, source, step } from './answer.ts';
 import type { CheckStep } from './check-types.ts';
-import { reshaped, type EaveToCheck, type Tail } from './eave-to-check.ts';
+import { type EaveToCheck } from './eave-to-check.ts';
+import { reshaped, type Tail } from './tail-to-check.ts';
 import { governingCase } from './governing.ts';
 import { loadAssumptions, loadSource, loadSteps, mindingSnow } from './load-steps.ts';
 import { plain, pounds } from './measured.ts';
-import type { JointValue } from './nails/joint-value.ts';
-import { adjustedNail, sisterNailValue, wetLateralFactor } from './nails/sister-joint.ts';
-import { nailSource, unknownNail } from './nails/unknown-nail.ts';
-import type { Nail } from '../takeoff/nails.ts';
+import { fillerAssumptions, fillerOf, tooShort } from './filler-words.ts';
+import { adjustedNail, wetLateralFactor, type SisterNail } from './nails/sister-joint.ts';
+import { nailSource } from './nails/unknown-nail.ts';
+import { sisterTails } from './sister-tails.ts';
 import type { ReckonedTail } from './statics/reckon-tail.ts';
 
 const what = 'Worst nail of the sister joint against the adjusted lateral value of one nail';
@@ -24,18 +25,18 @@ export const sisterNails: Check = {
   group: 'Nails',
   title: 'Extender to rafter',
   run: (eave) => {
-    const { sister } = eave.input.settings.fastening;
-    const nail = eave.sisterNail;
-    if (nail === undefined) return unknownNail(what, sister.nail);
+    const looked = sisterTails(eave, what);
+    if ('instead' in looked) return looked.instead;
+    const { sisters } = looked;
     const wet = eave.design.structure.wetService;
-    const values = new Map(eave.tails.map((tail) => [tail, sisterNailValue(eave, tail, nail)]));
-    const limitOf = (tail: Tail, duration: number) => adjustedNail(values.get(tail)?.lb ?? 0, duration, wet);
+    const limitOf = (tail: Tail, duration: number) =>
+      adjustedNail(sisters.jointOf(tail).value.lb, duration, wet);
     const governing = governingCase(
-      eave.tails,
+      sisters.tails,
       (tail, { worstNailLb, loadCase }) => worstNailLb / limitOf(tail, loadCase.duration),
     );
     const { tail, forces } = governing;
-    const value = sisterNailValue(eave, tail, nail);
+    const joint = sisters.jointOf(tail);
     const limit = limitOf(tail, forces.loadCase.duration);
     const told = {
       what,
@@ -47,20 +48,21 @@ export const sisterNails: Check = {
         ...eave.taken.extender,
         ...eave.taken.oldWood,
         "The tail bears on the plate's outer edge and turns there; the give of all nails is alike.",
+        ...fillerAssumptions(tail),
+        ...sisters.leftOut,
         ...loadAssumptions,
       ],
       why: [
         ...loadSteps(eave, governing),
         ...groupSteps(tail, forces.momentLbIn, eave.layout.eaveId),
-        ...nailSteps(eave, nail, value, forces.loadCase.duration, limit),
+        ...nailSteps(eave, joint, forces.loadCase.duration, limit),
       ],
     };
     if (limit === 0)
       return found({
         ...told,
         verdict: 'beyond',
-        remedy:
-          'The nails do not reach six diameters into the rafter and count for nothing. Choose longer nails in Settings.',
+        remedy: tooShort(tail),
       });
     return mindingSnow(
       eave,
@@ -92,7 +94,7 @@ export function groupSteps(
       'rows staggered over the backspan',
       `backspan ${formatLength(tail.shape.backspanIn)}`,
       `${n} nails, centroid ${plain(centroidIn, 2)} in. in`,
-      { ref: `section/${eaveId}/${tail.extender.rafterId}` },
+      { ref: `section/${eaveId}/${tail.extender.id}` },
     ),
     step('Sum of squares about the turning point', 'J = sum r^2', `${n} nails`, `${plain(about, 1)} sq in.`),
     step(
@@ -119,8 +121,7 @@ export function groupSteps(
 /** How the value of one nail comes about. */
 export function nailSteps(
   eave: EaveToCheck,
-  nail: Nail,
-  value: JointValue,
+  { nail, value, settingRef }: SisterNail,
   duration: number,
   adjusted: number,
 ): readonly CheckStep[] {
@@ -133,7 +134,7 @@ export function nailSteps(
         .map(([mode, lb]) => `${mode} ${plain(lb)}`)
         .join(', '),
       `${pounds(tabulated.lb).text}, mode ${tabulated.governing}`,
-      { source: source('NDS 2018, Table 12.3.1A', 'published'), ref: 'setting/fastening.sister.nail' },
+      { source: source('NDS 2018, Table 12.3.1A', 'published'), ref: settingRef },
     ),
     step(
       'Depth in the rafter',
@@ -158,6 +159,7 @@ const furthestIn = 120;
 function remedyOf(eave: EaveToCheck, tail: Tail, ratioOf: (changed: ReckonedTail) => number): string {
   const { sister } = eave.input.settings.fastening;
   const { shape, rafter } = tail;
+  const nailName = fillerOf(tail) === null ? sister.nail : eave.input.settings.fastening.throughFillerNail;
   const mostIn = Math.min(rafter.clearBackspanIn ?? furthestIn, furthestIn);
   const ways: string[] = [];
   for (let backspanIn = Math.ceil((shape.backspanIn + 1) / 2) * 2; backspanIn <= mostIn; backspanIn += 2) {
@@ -168,7 +170,7 @@ function remedyOf(eave: EaveToCheck, tail: Tail, ratioOf: (changed: ReckonedTail
   for (const spacingIn of [12, 10, 8, 6, 4, 3]) {
     if (spacingIn >= sister.spacingIn || ratioOf(reshaped(eave, shape, { ...sister, spacingIn })) > 1)
       continue;
-    ways.push(`${sister.nail} nails at ${spacingIn} in. in each row`);
+    ways.push(`${nailName} nails at ${spacingIn} in. in each row`);
     break;
   }
   if (ways.length === 0)

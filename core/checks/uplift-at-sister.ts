@@ -1,12 +1,14 @@
 import { atTail, found, held, type Check, source, step } from './answer.ts';
-import type { Tail } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import { governingTail } from './governing.ts';
 import { upliftOn, windDuration } from './loads/uplift.ts';
 import { plain, pounds } from './measured.ts';
+import { fillerAssumptions, tooShort } from './filler-words.ts';
 import { elasticCentre, type GroupForces } from './nails/nail-group.ts';
-import { adjustedNail, sisterNailValue } from './nails/sister-joint.ts';
-import { nailSource, unknownNail } from './nails/unknown-nail.ts';
+import { adjustedNail } from './nails/sister-joint.ts';
+import { nailSource } from './nails/unknown-nail.ts';
 import { nailSteps } from './sister-nails.ts';
+import { sisterTails } from './sister-tails.ts';
 import { noUplift, upliftAssumptions, upliftSource, upliftSteps } from './uplift-steps.ts';
 
 const what = 'Worst sister nail under wind uplift, the plate holding nothing, against one nail';
@@ -23,16 +25,16 @@ export const upliftAtSister: Check = {
   run: (eave) => {
     const { upliftPsf } = eave.loads;
     if (upliftPsf === null) return noUplift(what);
-    const nail = eave.sisterNail;
-    if (nail === undefined) return unknownNail(what, eave.input.settings.fastening.sister.nail);
+    const looked = sisterTails(eave, what);
+    if ('instead' in looked) return looked.instead;
+    const { sisters } = looked;
     const wet = eave.design.structure.wetService;
-    const limitOf = (tail: Tail) => adjustedNail(sisterNailValue(eave, tail, nail).lb, windDuration, wet);
+    const limitOf = (tail: Tail) => adjustedNail(sisters.jointOf(tail).value.lb, windDuration, wet);
     const forcesOf = (tail: Tail) => groupUnder(tail, upliftOn(eave, tail, upliftPsf));
-    const tail = governingTail(eave.tails, (one) => forcesOf(one).worstLb / limitOf(one));
+    const tail = governingTail(sisters.tails, (one) => forcesOf(one).worstLb / limitOf(one));
     const uplift = upliftOn(eave, tail, upliftPsf);
     const forces = forcesOf(tail);
     const limit = limitOf(tail);
-    const value = sisterNailValue(eave, tail, nail);
     const told = {
       what,
       at: atTail(tail.extender),
@@ -43,6 +45,8 @@ export const upliftAtSister: Check = {
         ...eave.taken.extender,
         ...eave.taken.oldWood,
         'What ties the tail to the plate is left out here, so this is the harder of two readings.',
+        ...fillerAssumptions(tail),
+        ...sisters.leftOut,
         ...upliftAssumptions,
       ],
       why: [
@@ -60,15 +64,14 @@ export const upliftAtSister: Check = {
           pounds(forces.worstLb).text,
           { source: source('Elastic centre method: statics of nail groups', 'published') },
         ),
-        ...nailSteps(eave, nail, value, windDuration, limit),
+        ...nailSteps(eave, sisters.jointOf(tail), windDuration, limit),
       ],
     };
     if (limit === 0)
       return found({
         ...told,
         verdict: 'beyond',
-        remedy:
-          'The nails do not reach six diameters into the rafter and count for nothing. Choose longer nails in Settings.',
+        remedy: tooShort(tail),
       });
     return held({
       ...told,

@@ -1,6 +1,7 @@
 import { lacking, source, step, type Answer } from './answer.ts';
 import type { CheckStep } from './check-types.ts';
-import type { EaveToCheck, Tail } from './eave-to-check.ts';
+import type { EaveToCheck } from './eave-to-check.ts';
+import type { Tail } from './tail-to-check.ts';
 import { strengthWindFactor } from './loads/eave-loads.ts';
 import type { Uplift } from './loads/uplift.ts';
 import { formatLength } from '../units/format-length.ts';

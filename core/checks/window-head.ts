@@ -1,6 +1,7 @@
+import { waysOutSentence } from '../layout/ways-out-words.ts';
 import { atTail, held, lacking, type Check, source, step } from './answer.ts';
 import { governingTail } from './governing.ts';
-import { atLeast, inches, plain } from './measured.ts';
+import { inches, plain } from './measured.ts';
 
 const what = 'Soffit or tail below the plate against the lowest window or door head';
 
@@ -22,7 +23,6 @@ export const windowHead: Check = {
     const roomOf = (clearance: number | null) => clearance ?? headIn;
     const tail = governingTail(eave.tails, ({ extender }) => -roomOf(extender.section.windowHeadClearanceIn));
     const roomIn = roomOf(tail.extender.section.windowHeadClearanceIn);
-    const m = Math.abs(tail.shape.slope);
     return held({
       what,
       at: atTail(tail.extender),
@@ -30,10 +30,7 @@ export const windowHead: Check = {
       limit: inches(headIn),
       worse: 'more',
       source: sources,
-      remedy:
-        eave.design.soffit.kind === 'level' && m > 0
-          ? `${atLeast(-roomIn / m)} less overhang, a sloped soffit, or a shallower tail would bring it within.`
-          : 'Shallower stock would bring it within.',
+      remedy: waysOutSentence(eave.layout.headRoom?.waysOut ?? []),
       why: [
         step(
           'Lowest part below the plate',
@@ -41,7 +38,7 @@ export const windowHead: Check = {
           `head ${plain(headIn, 2)} - room ${plain(roomIn, 2)}`,
           inches(headIn - roomIn).text,
           {
-            ref: `section/${eave.layout.eaveId}/${tail.extender.rafterId}`,
+            ref: `section/${eave.layout.eaveId}/${tail.extender.id}`,
           },
         ),
       ],

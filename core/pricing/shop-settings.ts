@@ -44,10 +44,10 @@ export const fasteningSchema = z.strictObject({
   headerNailsShallow: z.int().min(1).max(20).default(2),
   headerNailsDeep: z.int().min(1).max(20).default(3),
   /** Each layer of a filler, before the extender goes on (common practice, no source). */
-  fillerNail: z.string().min(1).default('10d common'),
+  fillerNail: z.string().min(1).default('16d common'),
   fillerNailsPerLayer: z.int().min(0).max(20).default(4),
-  /** A whole rafter to the ridge, toenailed: 3 of 10d common (IRC Table R602.3(1), partly from memory). */
-  ridgeNail: z.string().min(1).default('10d common'),
+  /** A whole rafter to the ridge, toenailed: 3 of 10d common or thicker (IRC Table R602.3(1), partly from memory). */
+  ridgeNail: z.string().min(1).default('16d common'),
   ridgeNailsPerRafter: z.int().min(0).max(20).default(3),
   /** Sub-fascia to each tail: up to 5-1/2 in. deep, and deeper (common practice, no source). */
   subFasciaNail: z.string().min(1).default('16d common galvanized'),

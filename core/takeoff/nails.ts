@@ -26,6 +26,8 @@ const brightNails: readonly NailRow[] = [
   ['12d common', 0.148, 3.25, 63],
   ['16d common', 0.162, 3.5, 49],
   ['20d common', 0.192, 4, 31],
+  ['30d common', 0.207, 4.5, 24],
+  ['40d common', 0.225, 5, 18],
   ['6d box', 0.099, 2, 236],
   ['8d box', 0.113, 2.5, 145],
   ['10d box', 0.128, 3, 94],

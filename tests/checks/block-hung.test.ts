@@ -2,9 +2,8 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { explain } from '../../core/trace/explain.ts';
 import { parseLength } from '../../core/units/parse-length.ts';
-import { sampleText, soundJob, soundResult } from '../job/example-job.ts';
 import { bend } from './beam-by-stiffness.ts';
-import { checkOf, checksOf, fullJob, type Change } from './checked-job.ts';
+import { besideOnly, checkOf, checksOf, fullJob, resultOf, type Change } from './checked-job.ts';
 
 /** Rafters 24 in. apart, invented; joists lie on both faces of the third, so that it finds no side free. */
 function stuck(change: Change = {}, stations: readonly number[] = [12, 36, 60, 84, 108]): Change {
@@ -40,10 +39,12 @@ describe('a tail hung on a header block', () => {
     expect([verdict, where]).toEqual(['within', `Rafter 3 at 5' 0"`]);
   });
 
-  test('hands half of it to each end of its block, which spans from face to face of the rafters', () => {
+  test('in the middle hands half of it to each end of its block, from face to face of the rafters', () => {
     // 155.85 / 2 = 77.9; 24 less a rafter of 1-1/2 = 22-1/2. Rafters 3 and 4: an extender stands between 2 and 3.
-    expect(stepOf({}, /each end of the block/)).toBe('78 lb');
-    expect(hung().assumptions.join(' ')).toMatch(/between rafters 3 and 4, .* 1' 10-1\/2"/);
+    expect(stepOf({}, /nearer end of the block/)).toBe('78 lb');
+    expect(hung().assumptions.join(' ')).toMatch(
+      /between rafters 3 and 4 .* 1' 10-1\/2", and stands in the middle of it/,
+    );
   });
 
   test('is pulled as an independent beam solution by direct stiffness says, load case by load case', () => {
@@ -81,9 +82,9 @@ describe('a tail hung on a header block', () => {
     expect(thick.assumptions.join(' ')).toMatch(/through a rafter into an end of the block govern/);
   });
 
-  test('is told as a thing the program does not lay out yet, with what stays not covered', () => {
+  test('is told as one that is not laid out, with what stays not covered', () => {
     const { assumptions, source } = hung();
-    expect(assumptions[0]).toMatch(/does not lay out, count or price such a tail yet/);
+    expect(assumptions[0]).toMatch(/No such tail is laid out, counted or priced/);
     expect(assumptions.join(' ')).toMatch(/Not covered: bending and splitting of the block, .* two rafters/);
     expect(source.map(({ mark }) => mark)).toContain('common-practice');
     expect(checkOf('old-rafter', stuck()).assumptions.join(' ')).not.toMatch(/block-hung/);
@@ -119,7 +120,7 @@ describe('where a tail may hang', () => {
   test('is the other bay where something stands in the middle of the first', () => {
     const obstructions = [{ id: 'pipe', label: 'Vent pipe', fromIn: 71, toIn: 73 }];
     expect(hung({ eave: { obstructions } }).assumptions.join(' ')).toMatch(
-      /between rafters 2 and 3, .*An extender stands in that bay/s,
+      /between rafters 2 and 3 .*An extender stands in that bay/s,
     );
     const both = [...obstructions, { id: 'flue', label: 'Flue', fromIn: 47, toIn: 49 }];
     expect(hung({ eave: { obstructions: both } }).assumptions.join(' ')).toMatch(
@@ -185,22 +186,66 @@ describe('more load on a hung tail never makes its figure better', () => {
   });
 });
 
-describe('the sample job', () => {
-  test('shows it for rafter 6 of its south eave, and walks back from it', () => {
-    const job = soundJob(sampleText());
-    const south = checksOf(job).find(({ id }) => id === 'block-hung/south');
-    expect(south?.where).toMatch(/^Rafter 6 at/);
-    expect(south?.ratio).toBeGreaterThan(0);
-    const result = soundResult(job);
-    const refs = south?.why.flatMap(({ ref }) => ref ?? []) ?? [];
-    expect(refs).toContain('station/south/s6');
-    expect(refs.filter((ref) => explain(ref, job, result) === undefined)).toEqual([]);
+/** The same rafters, the third one's tail laid out on a header block between it and a neighbour. */
+const laidOut = (change: Change = {}): Change =>
+  stuck({
+    ...change,
+    eaveDesign: { layout: { ...besideOnly, allowBlockHung: true }, ...change.eaveDesign },
   });
 
-  test('asks for nothing on an eave whose rafters all have their extenders', () => {
-    const north = checksOf(soundJob(sampleText())).find(({ id }) => id === 'block-hung/north');
-    expect([north?.verdict, north?.value]).toEqual(['within', null]);
-    expect(checksOf(fullJob()).filter(({ check }) => check === 'block-hung')).toHaveLength(1);
+describe('a tail that is laid out on a header block', () => {
+  const job = fullJob(laidOut());
+  const result = resultOf(job);
+  const tail = result.eaves[0]?.extenders.find(({ method }) => method === 'block-hung');
+  const check = checksOf(job).find(({ id }) => id === 'block-hung/wall-1');
+
+  test('is reckoned where it stands, and no longer as a proposal', () => {
+    expect(check?.where).toMatch(/^Tail A-T01 at/);
+    expect(check?.stationIn).toBe(tail?.centreIn);
+    expect(check?.assumptions.join(' ')).not.toMatch(/No such tail is laid out/);
+  });
+
+  test('is held down by its own block: moment over backspan, of its own roof and overhang', () => {
+    // Statics, with the numbers of worked-example.test.ts: dead 7.649 psf on half the way to each neighbour, the 2x6 itself
+    // 0.1868 lb/in., 300 lb at the end; 16 in. out and 32 in. back, level.
+    const eave = result.eaves[0];
+    const index = eave?.extenders.findIndex(({ id }) => id === tail?.id) ?? -1;
+    const [before, after] = [eave?.extenders[index - 1], eave?.extenders[index + 1]];
+    const roofIn = ((after?.centreIn ?? 0) - (before?.centreIn ?? 0)) / 2;
+    const deadLbPerIn = (7.649 * roofIn) / 144 + 0.1868;
+    const pullLb = ((deadLbPerIn * 16 ** 2) / 2 + 300 * 16) / 32;
+    const told = check?.why.find(({ label }) => /holds the back end down/.test(label))?.result;
+    expect(Number(told?.replace(' lb', ''))).toBe(Math.round(pullLb));
+  });
+
+  test('hands the nearer end of its block the longer part of the pull over the whole', () => {
+    const [block] = tail?.headers ?? [];
+    const [left, right] = [block?.leftIn ?? 0, block?.rightIn ?? 0];
+    const at = tail?.centreIn ?? 0;
+    const share = Math.max(at - left, right - at) / (right - left);
+    expect(check?.why.find(({ label }) => /nearer end/.test(label))?.withNumbers).toContain(
+      share.toFixed(3).replace(/0+$/, ''),
+    );
+  });
+
+  test('is left out of the nails beside rafters, and has toenails on both faces', () => {
+    const sister = checksOf(job).find(({ id }) => id === 'sister-nails/wall-1');
+    expect(sister?.assumptions.join(' ')).toMatch(
+      /hung on header blocks and whole rafters are not among these/,
+    );
+    expect(sister?.where).toMatch(/^Rafter/);
+    const few = { settings: { fastening: { plateToenailsBothFaces: 2 } } };
+    expect(checkOf('plate-toenails', laidOut(few))).toMatchObject({
+      value: { number: 2 },
+      verdict: 'beyond',
+    });
+    expect(checkOf('plate-toenails', stuck(few))).toMatchObject({ value: { number: 3 }, verdict: 'within' });
+  });
+
+  test('walks back, step by step', () => {
+    const refs = check?.why.flatMap(({ ref }) => ref ?? []) ?? [];
+    expect(refs).toContain(`section/wall-1/${tail?.id}`);
+    expect(refs.filter((ref) => explain(ref, job, result) === undefined)).toEqual([]);
   });
 });
 

@@ -2,6 +2,7 @@ import type { CheckResult } from '../../core/checks/check-types.ts';
 import { runChecks } from '../../core/checks/run-checks.ts';
 import { computeJob } from '../../core/job/compute-job.ts';
 import type { JobFile } from '../../core/job/job-file.ts';
+import type { JobResult } from '../../core/job/job-result.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { smallJob, type SmallJob } from '../takeoff/small-job.ts';
 
@@ -37,6 +38,14 @@ export type Change = {
   readonly priceList?: readonly object[];
 };
 
+/** A tail beside every rafter that has a side free, and nothing else: so that a test says itself what else there is. */
+export const besideOnly = {
+  allowFiller: false,
+  allowBlockHung: false,
+  allowFullLength: false,
+  largestGapIn: 96,
+} as const;
+
 /** The small job of the takeoff's tests with everything entered, and what a test changes. */
 export function fullJob(change: Change = {}): JobFile {
   const job: SmallJob = {
@@ -45,6 +54,9 @@ export function fullJob(change: Change = {}): JobFile {
     eave: { deckStaysOn: false, ...entered.eave, ...change.eave },
     eaveDesign: {
       soffit: { kind: 'level' },
+      // Worked by hand with laps as long as the backspan.
+      backEnd: 'square',
+      layout: besideOnly,
       ...change.eaveDesign,
       structure: { ...entered.structure, ...change.structure },
     },
@@ -55,11 +67,16 @@ export function fullJob(change: Change = {}): JobFile {
   return smallJob(job);
 }
 
-/** Runs the checks of a job that must compute. */
-export function checksOf(job: JobFile): readonly CheckResult[] {
+/** Computes a job that must compute. */
+export function resultOf(job: JobFile): JobResult {
   const result = computeJob(job);
   if (!result.ok) throw new Error(problemSentence(result.problem));
-  return runChecks(job, result.value);
+  return result.value;
+}
+
+/** Runs the checks of a job that must compute. */
+export function checksOf(job: JobFile): readonly CheckResult[] {
+  return runChecks(job, resultOf(job));
 }
 
 /** One check of the first eave. */

@@ -136,10 +136,12 @@ describe('a group of nails', () => {
     );
   });
 
+  const lap = { jointDepthIn: 5.5, backLossIn: 0, longestLapIn: null };
+
   test('stands in the overlap, on its rows, behind the wall', () => {
     // Worked by hand: 48 in. flat, two rows at 16 in., 2 in. from the ends, 1 in. from the edges of 5-1/2 in.
     const places = nailPlaces(
-      { slope: 0, backspanIn: 48, jointDepthIn: 5.5 },
+      { ...lap, slope: 0, backspanIn: 48 },
       { rows: 2, spacingIn: 16, endDistanceIn: 2 },
       1,
     );
@@ -147,14 +149,25 @@ describe('a group of nails', () => {
     expect(places.map(([, y]) => y)).toEqual([-1, -1, -1, -4.5, -4.5, -4.5]);
   });
 
+  test('begins further out behind a plumb back end, and goes no further than a filler', () => {
+    // Worked by hand: of 48 in. a plumb back end takes 3 off both edges' lap; the filler is 20 in. long: 2, 10 and 18 in.
+    // from its back end at -45.
+    const places = nailPlaces(
+      { ...lap, slope: 0, backspanIn: 48, backLossIn: 3, longestLapIn: 20 },
+      { rows: 2, spacingIn: 16, endDistanceIn: 2 },
+      1,
+    );
+    expect(places.map(([x]) => x)).toEqual([-43, -27, -43, -27]);
+  });
+
   test('on a slope keeps its distances', () => {
     const flat = nailPlaces(
-      { slope: 0, backspanIn: 40, jointDepthIn: 5.5 },
+      { ...lap, slope: 0, backspanIn: 40 },
       { rows: 2, spacingIn: 8, endDistanceIn: 2 },
       1,
     );
     const steep = nailPlaces(
-      { slope: 1, backspanIn: 40, jointDepthIn: 5.5 },
+      { ...lap, slope: 1, backspanIn: 40 },
       { rows: 2, spacingIn: 8, endDistanceIn: 2 },
       1,
     );

@@ -72,6 +72,26 @@ export function turnAboutPlate(nails: readonly Point[], momentLbIn: number): Piv
   };
 }
 
+/**
+ * The same for a piece whose back end alone is held, with no nails along it: the end is pulled down by M / arm.
+ * Source: moments about the plate's outer edge. Worked: 640 lb-in. over 32 in. -> 20 lb.
+ * @param armIn - level, from the plate's outer edge to the end. [in]
+ * @param momentLbIn - overturning moment about the plate's outer edge. [lb-in]
+ */
+export function heldAtEnd(armIn: number, momentLbIn: number): PivotedGroup {
+  const holdDownLb = armIn > 0 ? momentLbIn / armIn : 0;
+  return {
+    centroid: [-armIn, 0],
+    polar: 0,
+    eachLb: [],
+    worstLb: 0,
+    worstIndex: 0,
+    load: { forceX: 0, forceY: -holdDownLb, moment: 0 },
+    armIn,
+    holdDownLb,
+  };
+}
+
 export function centroidOf(nails: readonly Point[]): Point {
   const n = Math.max(1, nails.length);
   return [nails.reduce((sum, [x]) => sum + x, 0) / n, nails.reduce((sum, [, y]) => sum + y, 0) / n];

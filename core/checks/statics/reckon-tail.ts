@@ -2,7 +2,7 @@ import type { SisterPattern } from '../../pricing/shop-settings.ts';
 import { staggeredNails } from '../../takeoff/stagger.ts';
 import type { EaveLoads, LoadCase } from '../loads/eave-loads.ts';
 import { memberWeight } from '../loads/dead-load.ts';
-import { turnAboutPlate, type PivotedGroup, type Point } from '../nails/nail-group.ts';
+import { heldAtEnd, turnAboutPlate, type PivotedGroup, type Point } from '../nails/nail-group.ts';
 
 /** One tail as a beam: what its statics need. Lengths actual. */
 export type TailShape = {
@@ -11,6 +11,12 @@ export type TailShape = {
   readonly slope: number;
   /** Along the slope. [in] */
   readonly backspanIn: number;
+  /** How much further out than the back end nails begin on both edges: d m of a plumb back end. [in] */
+  readonly backLossIn: number;
+  /** Longest stretch that can be nailed, from there outward: a filler's length; null to the wall line. [in] */
+  readonly longestLapIn: number | null;
+  /** What keeps the back end down: nails along its lap; or something at its end, a header block or the ridge. */
+  readonly backHeld: 'nails' | 'end';
   readonly thicknessIn: number;
   readonly depthIn: number;
   /** Depth over which extender and rafter touch. [in] */
@@ -46,15 +52,17 @@ export type ReckonedTail = {
  * from the top edge at the wall. Rows spread evenly between the edge distances. Not rounded. [in]
  */
 export function nailPlaces(
-  shape: Pick<TailShape, 'slope' | 'backspanIn' | 'jointDepthIn'>,
+  shape: Pick<TailShape, 'slope' | 'backspanIn' | 'jointDepthIn' | 'backLossIn' | 'longestLapIn'>,
   pattern: Pick<SisterPattern, 'rows' | 'spacingIn' | 'endDistanceIn'>,
   edgeDistanceIn: number,
 ): readonly Point[] {
   const factor = Math.hypot(1, shape.slope);
   const [cos, sin] = [1 / factor, shape.slope / factor];
   const edgeIn = Math.min(edgeDistanceIn, shape.jointDepthIn / 2);
-  return staggeredNails(shape.backspanIn, pattern).map(({ row, alongIn }): Point => {
-    const inwardIn = shape.backspanIn - alongIn;
+  const lapBackIn = Math.max(0, shape.backspanIn - shape.backLossIn);
+  const lapIn = Math.min(lapBackIn, shape.longestLapIn ?? lapBackIn);
+  return staggeredNails(lapIn, pattern).map(({ row, alongIn }): Point => {
+    const inwardIn = lapBackIn - alongIn;
     const share = pattern.rows === 1 ? 0.5 : (row - 1) / (pattern.rows - 1);
     const downIn = edgeIn + share * (shape.jointDepthIn - 2 * edgeIn);
     return [-inwardIn * cos - downIn * sin, inwardIn * sin - downIn * cos];
@@ -66,11 +74,14 @@ export function nailPlaces(
  * Source: statics; the joint by the elastic centre method (nails/nail-group.ts). Not rounded.
  * Worked: 16 in. level, 2 ft wide, 30 psf in all -> 80 lb, 640 lb-in.
  * @param shape - of the tail. [in]
- * @param nails - of its joint. [in]
+ * @param nails - of its joint; none where its end is held. [in]
  * @param loads - of the eave. [psf]
  */
 export function reckonTail(shape: TailShape, nails: readonly Point[], loads: EaveLoads): ReckonedTail {
-  const unit = turnAboutPlate(nails, 1);
+  const unit =
+    shape.backHeld === 'nails'
+      ? turnAboutPlate(nails, 1)
+      : heldAtEnd(shape.backspanIn / Math.hypot(1, shape.slope), 1);
   const { overhangLevelIn: p, tributaryIn } = shape;
   const deadLbPerIn =
     (loads.dead.levelPsf * tributaryIn) / 144 +
