@@ -160,7 +160,7 @@ describe('no other choice of sides', () => {
           readingIn: clearIn,
           joist,
         }));
-        const layout = layOut(makeEave([], { lengthIn: 105, readingMode: 'bays-clear', rafters }));
+        const layout = layOut(makeEave([], { lengthIn: 90, readingMode: 'bays-clear', rafters }));
         const best = bestByTrial(layout);
         const preferred = layout.extenders.filter(({ side }) => side === 'right').length;
         expect([layout.extenders.length, preferred]).toEqual(best);

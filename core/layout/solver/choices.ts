@@ -13,7 +13,7 @@ import {
 import type { Candidate, Choices, RafterWish } from './candidate.ts';
 import { heldBesideRafter, heldHungTails, type HeldTail } from './held-tails.ts';
 import { hungRooms, type HungRoom } from './hung-rooms.ts';
-import { hungStations, type Neighbourhood } from './hung-stations.ts';
+import { fixedStations, hungStations, type Neighbourhood } from './hung-stations.ts';
 import { in64ths } from './score.ts';
 import { jointCarried, nailingRoomIn, type Wall } from './wall.ts';
 
@@ -225,7 +225,7 @@ function neighbourhood(
       stationsIn.push(...own);
       if (place.wish.sideFree || place.held !== undefined || place.wish.want === 'own') break;
       stuckIn.push(rafterAt(index, wall).centreIn);
-      for (const { fromIn, toIn } of rooms[step < 0 ? index : index + 1] ?? []) stationsIn.push(fromIn, toIn);
+      stationsIn.push(...fixedStations(rooms[step < 0 ? index : index + 1] ?? [], wall));
     }
     return stationsIn;
   };

@@ -32,7 +32,7 @@ export function hungStations(near: Neighbourhood, wall: Wall): readonly number[]
   if (rooms.length === 0) return [];
   const within = (stationIn: number): boolean =>
     rooms.some(({ fromIn, toIn }) => stationIn >= fromIn - 1e-9 && stationIn <= toIn + 1e-9);
-  const fixed = [...endsOf(near, wall), ...jointStations(near, wall)].filter(within);
+  const fixed = [...besideStations(near, wall), ...fixedStations(rooms, wall)].filter(within);
   const stations = new Map<number, number>();
   const add = (stationIn: number): void => {
     if (within(stationIn) && !stations.has(in64ths(stationIn))) stations.set(in64ths(stationIn), stationIn);
@@ -55,24 +55,28 @@ function tailsNeeded(apartIn: number, largestGapIn: number): number {
   return Math.ceil(apartIn / largestGapIn - 1e-9) - 1;
 }
 
-function endsOf({ rooms, besideIn }: Neighbourhood, { thicknessIn }: Wall): readonly number[] {
+function besideStations({ besideIn }: Neighbourhood, { thicknessIn }: Wall): readonly number[] {
   const apartIn = thicknessIn + nailingRoomIn;
-  return [
-    ...rooms.flatMap(({ fromIn, toIn }) => [fromIn, toIn]),
-    ...besideIn.flatMap((centreIn) => [centreIn - apartIn, centreIn + apartIn]),
-  ];
+  return besideIn.flatMap((centreIn) => [centreIn - apartIn, centreIn + apartIn]);
 }
 
-/** Under each joint that a room reaches, and at both ends of where a tail carries it. */
-function jointStations({ rooms }: Neighbourhood, { jointsIn, jointToleranceIn }: Wall): readonly number[] {
-  if (jointToleranceIn < 0) return [];
-  return jointsIn
-    .filter((jointIn) =>
-      rooms.some(
-        ({ fromIn, toIn }) => jointIn >= fromIn - jointToleranceIn && jointIn <= toIn + jointToleranceIn,
-      ),
-    )
-    .flatMap((jointIn) => [jointIn - jointToleranceIn, jointIn, jointIn + jointToleranceIn]);
+/**
+ * The stations in some rooms that hung tails may be held at, wherever their neighbours stand: the rooms' ends, and under
+ * each joint that a room reaches, its middle and both ends of where a tail carries it.
+ * @param rooms - of one bay. [in]
+ * @param wall - the wall. [in]
+ */
+export function fixedStations(
+  rooms: readonly HungRoom[],
+  { jointsIn, jointToleranceIn }: Pick<Wall, 'jointsIn' | 'jointToleranceIn'>,
+): readonly number[] {
+  return rooms.flatMap(({ fromIn, toIn }) => {
+    const joints =
+      jointToleranceIn < 0
+        ? []
+        : jointsIn.flatMap((jointIn) => [jointIn - jointToleranceIn, jointIn, jointIn + jointToleranceIn]);
+    return [fromIn, toIn, ...joints.filter((stationIn) => stationIn > fromIn && stationIn < toIn)];
+  });
 }
 
 function distinct(stationsIn: readonly number[]): readonly number[] {
