@@ -36,9 +36,16 @@ export type Relaxation = {
  * @param left - pieces by size, which the fractions cut exactly, and boards by stock.
  * @param pool - columns known already; new ones are appended.
  * @param budget - work that may be done; when it runs out the best proof so far is returned.
+ * @param phantomCents - price of a piece that no board is left for, by size; absent: beyond any true one. [cents]
  */
-export function relax(model: CuttingModel, left: Left, pool: Column[], budget: WorkBudget): Relaxation {
-  const basis = startBasis(model, left);
+export function relax(
+  model: CuttingModel,
+  left: Left,
+  pool: Column[],
+  budget: WorkBudget,
+  phantomCents?: (size: number) => number,
+): Relaxation {
+  const basis = startBasis(model, left, phantomCents);
   const rows = basis.held.length;
   const seen = new Set(pool.map(columnKey));
   let proof: Worths & { readonly cents: number } = { cents: -1, worth: basis.worth, tax: basis.tax };

@@ -25,8 +25,8 @@ export type Basis = {
   readonly tax: Float64Array;
   readonly rowOfSize: Int32Array;
   readonly rowOfStock: Int32Array;
-  /** Price of a piece that no board is left for, beyond any true one. [cents] */
-  readonly phantomCents: number;
+  /** Price of a piece that no board is left for, by size. [cents] */
+  readonly phantomCents: (size: number) => number;
   /** Where the search for the next column goes on. */
   from: number;
   pivotsSinceInverted: number;
@@ -38,15 +38,20 @@ const columnsAtOnce = 48;
 /** Smallest figure that is divided by. */
 const leastPivot = 1e-9;
 
-/** Starts with a column of its own for every size, and every scarce board unused. */
-export function startBasis(model: CuttingModel, left: Left = allOf(model)): Basis {
+/**
+ * Starts with a column of its own for every size, and every scarce board unused.
+ * @param phantomCents - price of a piece that no board is left for, by size; absent: beyond any true one. [cents]
+ */
+export function startBasis(
+  model: CuttingModel,
+  left: Left = allOf(model),
+  phantomCents: (size: number) => number = beyondAnyCents(model, left),
+): Basis {
   const active = [...left.demand.keys()].filter((size) => (left.demand[size] ?? 0) > 0);
   const scarce = [...model.stocks.keys()].filter(
     (stock) => (left.supply[stock] ?? 0) !== Number.POSITIVE_INFINITY && (left.supply[stock] ?? 0) > 0,
   );
   const rows = active.length + scarce.length;
-  const pieces = left.demand.reduce((sum, count) => sum + count, 0);
-  const dearest = model.stocks.reduce((most, { cents }) => Math.max(most, cents), 0);
   const rowOfSize = new Int32Array(model.sizes.length).fill(-1);
   for (const [row, size] of active.entries()) rowOfSize[size] = row;
   const rowOfStock = new Int32Array(model.stocks.length).fill(-1);
@@ -71,7 +76,7 @@ export function startBasis(model: CuttingModel, left: Left = allOf(model)): Basi
     tax: new Float64Array(model.stocks.length),
     rowOfSize,
     rowOfStock,
-    phantomCents: (dearest + 1) * (pieces + 1),
+    phantomCents,
     from: 0,
     pivotsSinceInverted: 0,
   };
@@ -83,6 +88,12 @@ export function startBasis(model: CuttingModel, left: Left = allOf(model)): Basi
   }
   settleWorth(basis);
   return basis;
+}
+
+function beyondAnyCents(model: CuttingModel, left: Left): () => number {
+  const pieces = left.demand.reduce((sum, count) => sum + count, 0);
+  const dearest = model.stocks.reduce((most, { cents }) => Math.max(most, cents), 0);
+  return () => (dearest + 1) * (pieces + 1);
 }
 
 /**
@@ -117,7 +128,7 @@ function settleWorth(basis: Basis): void {
 
 function centsOfHeld({ phantomCents }: Basis, held: Held | undefined): number {
   if (held?.kind === 'cut') return held.column.cents;
-  return held?.kind === 'phantom' ? phantomCents : 0;
+  return held?.kind === 'phantom' ? phantomCents(held.size) : 0;
 }
 
 /** The best column of the next block that has any worth bringing in. */
