@@ -1,17 +1,27 @@
-import type { Bearing, RafterSection } from '../eave/section-types.ts';
-import type { Bay, EaveLayout, Extender, FasciaPiece, PlacedRafter } from '../layout/layout-types.ts';
+import type { EaveDesign } from '../eave/design-document.ts';
+import type {
+  Bay,
+  EaveLayout,
+  FasciaPiece,
+  FasciaRun,
+  HeadRoom,
+  LineInPlan,
+  OverhangAt,
+  PlacedRafter,
+} from '../layout/layout-types.ts';
 import type { Fastening } from '../pricing/shop-settings.ts';
 import { formatLength } from '../units/format-length.ts';
-import { inchesOf, nearestSixteenth, type Sixteenths } from '../units/sixteenths.ts';
+import { cutText } from './cut-text.ts';
+import { extenderJson } from './extender-json.ts';
 import type { Json } from './json.ts';
-import { jointJson } from './nails-json.ts';
 
 /**
- * A laid-out eave as JSON: rafters, extenders with their sections and joints, bays, fascia. [in, deg]
+ * A laid-out eave as JSON: rafters, extenders with their sections and joints, bays, edge boards, lines. [in, deg]
  * @param layout - the eave.
+ * @param design - of the eave.
  * @param fastening - how extenders are nailed to their rafters.
  */
-export function eaveJson(layout: EaveLayout, fastening: Fastening) {
+export function eaveJson(layout: EaveLayout, design: EaveDesign, fastening: Fastening) {
   const { fasciaLine } = layout;
   return {
     eaveId: layout.eaveId,
@@ -26,10 +36,14 @@ export function eaveJson(layout: EaveLayout, fastening: Fastening) {
       riseInPerIn: fasciaLine.risePerInch,
       highestIn: fasciaLine.highestIn,
       lowestIn: fasciaLine.lowestIn,
+      highestAfterIn: fasciaLine.highestAfterIn,
+      lowestAfterIn: fasciaLine.lowestAfterIn,
     },
+    lineInPlan: lineInPlanJson(layout.lineInPlan),
+    headRoom: layout.headRoom === null ? null : headRoomJson(layout.headRoom),
     rafters: layout.rafters.map(rafterJson),
     occupied: layout.occupied.map(({ label, kind, leftIn, rightIn }) => ({ label, kind, leftIn, rightIn })),
-    extenders: layout.extenders.map((extender) => extenderJson(extender, fastening)),
+    extenders: layout.extenders.map((extender) => extenderJson(extender, design, fastening)),
     unplaced: layout.unplaced.map(({ rafterId, rafterNumber, stationIn, reason, left, right }) => ({
       rafterId,
       rafterNumber,
@@ -39,7 +53,39 @@ export function eaveJson(layout: EaveLayout, fastening: Fastening) {
       right,
     })),
     bays: layout.bays.map(bayJson),
+    ends: { left: { ...layout.ends.left }, right: { ...layout.ends.right } },
     fascia: layout.fascia.map(fasciaJson),
+    fasciaEnds: runEndsJson(layout.fasciaRun),
+    subFascia: layout.subFascia.map(fasciaJson),
+    subFasciaEnds: layout.subFasciaRun === null ? null : runEndsJson(layout.subFasciaRun),
+  } satisfies Json;
+}
+
+/** Where a run of edge boards ends: on the face as seen from outside, and on the back. */
+function runEndsJson({ left, right }: FasciaRun) {
+  return { left: { ...left }, right: { ...right } } satisfies Json;
+}
+
+function lineInPlanJson(line: LineInPlan) {
+  const at = (overhang: OverhangAt | null) => (overhang === null ? null : { ...overhang });
+  return {
+    kind: line.kind,
+    from: line.from,
+    bowed: line.bowed,
+    wallMeanOutIn: line.wallMeanOutIn,
+    outIn: line.outIn,
+    least: at(line.least),
+    most: at(line.most),
+  } satisfies Json;
+}
+
+function headRoomJson(room: HeadRoom) {
+  return {
+    extenderId: room.extenderId,
+    rafterNumber: room.rafterNumber,
+    stationIn: room.stationIn,
+    roomIn: room.roomIn,
+    waysOut: room.waysOut.map((way) => ({ ...way })),
   } satisfies Json;
 }
 
@@ -57,63 +103,6 @@ function rafterJson(rafter: PlacedRafter) {
     heightAbovePlateIn: rafter.heightAbovePlateIn,
     clearBackspanIn: rafter.clearBackspanIn,
   } satisfies Json;
-}
-
-function extenderJson(extender: Extender, fastening: Fastening) {
-  return {
-    mark: extender.mark,
-    rafterId: extender.rafterId,
-    rafterNumber: extender.rafterNumber,
-    side: extender.side,
-    because: extender.because,
-    clash: extender.clash,
-    stationIn: extender.centreIn,
-    stationText: formatLength(extender.centreIn),
-    leftIn: extender.leftIn,
-    rightIn: extender.rightIn,
-    liftAtTailIn: extender.liftAtTailIn,
-    pitchRisePer12: extender.pitchRisePer12,
-    blankSixteenths: extender.blankSixteenths,
-    blankText: cutText(extender.blankSixteenths),
-    section: sectionJson(extender.section),
-    joint: jointJson(extender, fastening),
-  } satisfies Json;
-}
-
-function sectionJson(section: RafterSection) {
-  return {
-    slopeFactorRatio: section.slopeFactor,
-    slopeAngleDeg: section.slopeAngleDeg,
-    overhangLevelIn: section.overhangLevelIn,
-    overhangAlongIn: section.overhangAlongIn,
-    plumbDepthIn: section.plumbDepthIn,
-    bearing: bearingJson(section.bearing),
-    throatIn: section.throatIn,
-    backspanWantedIn: section.backspanWantedIn,
-    backspanIn: section.backspanIn,
-    backspanRatio: section.backspanRatio,
-    finishedLengthIn: section.finishedLengthIn,
-    blankLengthIn: section.blankLengthIn,
-    squareTailSetbackIn: section.squareTailSetbackIn,
-    tailDropIn: section.tailDropIn,
-    tailTopAbovePlateIn: section.tailTopAbovePlateIn,
-    tailBottomAbovePlateIn: section.tailBottomAbovePlateIn,
-    tailFaceIn: section.tailFaceIn,
-    fasciaNeededIn: section.fasciaNeededIn,
-    fasciaSpareIn: section.fasciaSpareIn,
-    soffitWidthIn: section.soffitWidthIn,
-    soffitBelowPlateIn: section.soffitBelowPlateIn,
-    windowHeadClearanceIn: section.windowHeadClearanceIn,
-    deepestInsertIn: section.deepestInsertIn,
-    outlineIn: section.outline.map(([x, y]) => [x, y]),
-  } satisfies Json;
-}
-
-/** A shim is cut, so it is told in sixteenths too. */
-function bearingJson(bearing: Bearing) {
-  return bearing.kind === 'shimmed'
-    ? ({ ...bearing, shimSixteenths: nearestSixteenth(bearing.shimIn) } satisfies Json)
-    : ({ ...bearing } satisfies Json);
 }
 
 function bayJson(bay: Bay) {
@@ -136,12 +125,8 @@ function fasciaJson(piece: FasciaPiece) {
     toIn: piece.toIn,
     lengthSixteenths: piece.lengthSixteenths,
     lengthText: cutText(piece.lengthSixteenths),
+    shortSixteenths: piece.shortSixteenths,
     leftEnd: piece.leftEnd,
     rightEnd: piece.rightEnd,
   } satisfies Json;
-}
-
-/** A cut length as a tape is read, e.g. 1064 -> `5' 6-1/2"`. [1/16 in] */
-export function cutText(sixteenths: Sixteenths): string {
-  return formatLength(inchesOf(sixteenths));
 }

@@ -1,6 +1,9 @@
+import type { EaveDesign } from '../eave/design-document.ts';
 import type { Extender } from '../layout/layout-types.ts';
+import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { Fastening } from '../pricing/shop-settings.ts';
 import type { CoveredEave } from '../takeoff/cover.ts';
+import { lapOf } from '../takeoff/lap.ts';
 import { nailUses } from '../takeoff/nail-uses.ts';
 import type { CoveredRake } from '../takeoff/rake-cover.ts';
 import { rakeNailUses } from '../takeoff/rake-nails.ts';
@@ -29,13 +32,14 @@ export function nailUsesJson(
 
 /**
  * Where each nail of an extender-to-rafter joint goes as JSON: row 1 is nearest the top edge, positions run from the back
- * end along the slope. [in]
+ * end of the lap along the slope. A tail that hangs or replaces a rafter has none. [in]
  */
-export function jointJson({ section }: Extender, { sister }: Fastening) {
-  const nails = staggeredNails(section.backspanIn, sister);
+export function jointJson(extender: Extender, design: EaveDesign, { sister }: Fastening) {
+  const overlapIn = lapOf(extender, design, dressedSection(design.extender.section)?.depthIn ?? 0);
+  const nails = staggeredNails(overlapIn, sister);
   return {
     nail: sister.nail,
-    overlapIn: section.backspanIn,
+    overlapIn,
     countNails: nails.length,
     positions: nails.map(({ row, alongIn }) => ({ row, alongIn })),
   } satisfies Json;

@@ -1,6 +1,6 @@
 import type { CrossedMember, Lookout, RakeBoard, RakeLayout } from '../rake/rake-types.ts';
 import { formatLength } from '../units/format-length.ts';
-import { cutText } from './eave-json.ts';
+import { cutText } from './cut-text.ts';
 import type { Json } from './json.ts';
 
 /**

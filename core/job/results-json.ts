@@ -14,7 +14,8 @@ import { eavesToTakeOff } from '../takeoff/takeoff-context.ts';
 import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { decimalText, type DecimalText, usd } from '../units/money.ts';
 import { sixteenthsUp } from '../units/sixteenths.ts';
-import { cutText, eaveJson } from './eave-json.ts';
+import { cutText } from './cut-text.ts';
+import { eaveJson } from './eave-json.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
 import type { Json } from './json.ts';
@@ -22,6 +23,7 @@ import { labourJson } from './labour-json.ts';
 import { nailUsesJson } from './nails-json.ts';
 import { rakeJson } from './rake-json.ts';
 import { sheathingJson } from './sheathing-json.ts';
+import { soffitJson } from './soffit-json.ts';
 
 /**
  * Every figure of a job as a JSON-able object with the unit in each key. Numbers: `In` inches (not rounded),
@@ -39,7 +41,10 @@ export function resultsJson(input: JobInput, result: JobResult) {
     version: 1,
     job: input.job.name,
     asOf: input.asOf,
-    eaves: result.eaves.map((layout) => eaveJson(layout, fastening)),
+    eaves: result.eaves.flatMap((layout) => {
+      const design = input.design.eaves.find(({ eaveId }) => eaveId === layout.eaveId);
+      return design === undefined ? [] : [eaveJson(layout, design, fastening)];
+    }),
     rakes: result.rakes.map(rakeJson),
     pieces: result.takeoff.pieces.map(pieceJson),
     takeoff: {
@@ -47,6 +52,7 @@ export function resultsJson(input: JobInput, result: JobResult) {
       labour: labourJson(covered, input, result.rakes),
       nails: nailUsesJson(covered, fastening, coverRakes(input, result.rakes, result.eaves)),
       sheathing: sheathingJson(covered),
+      soffits: soffitJson(covered),
       labourHours: result.takeoff.labourHours,
       crewDays: result.takeoff.crewDays,
       lacks: result.takeoff.lacks.map(problemJson),
@@ -73,6 +79,11 @@ function pieceJson(piece: Piece) {
     rakeId: piece.rakeId ?? null,
     stationIn: piece.stationIn,
     cuts: piece.cuts,
+    shortSixteenths: piece.shortSixteenths ?? null,
+    slantSixteenths: piece.slantSixteenths ?? null,
+    hand: piece.hand ?? null,
+    method: piece.method ?? null,
+    inPlace: piece.inPlace ?? false,
   } satisfies Json;
 }
 
