@@ -2,18 +2,20 @@ import { z } from 'zod';
 import { problemSentence } from '../problems/sentence.ts';
 import { shortened } from '../problems/shortened.ts';
 import { formatLength } from '../units/format-length.ts';
-import { parseLength } from '../units/parse-length.ts';
+import { parseLength, parseSignedLength } from '../units/parse-length.ts';
 import { checkPitch, parsePitch } from '../units/pitch.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Result } from '../result.ts';
 
 /**
- * A length entry of a document: a number of inches, or text as a carpenter writes it; read to a number of inches.
+ * A length entry of a document: a number of inches, or text as a carpenter writes it; read to a number of inches. Where
+ * the range begins below 0, a sign may stand before it.
  * @param range - least and most that make sense for the entry. [in]
  */
 export function lengthField(range: { least: number; most: number }) {
   return z.union([z.number(), z.string()]).transform((entry, context): number => {
-    const read = typeof entry === 'number' ? { ok: true as const, value: entry } : parseLength(entry);
+    const parse = range.least < 0 ? parseSignedLength : parseLength;
+    const read = typeof entry === 'number' ? { ok: true as const, value: entry } : parse(entry);
     return settle(read, context, (inches) =>
       inches >= range.least && inches <= range.most
         ? undefined

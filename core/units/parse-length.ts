@@ -64,6 +64,19 @@ export function parseLength(text: string): Result<number, Problem> {
   return unreadable(/^\d+-\d+$/.test(normal) ? 'ambiguous-dash' : 'form');
 }
 
+/**
+ * Reads a length that may lie on either side of a line: as `parseLength`, with a plus or minus sign before it.
+ * @param text - what was typed, e.g. `-3/8`, `+1/2`, `1/4`.
+ * @returns the length, not rounded, negative behind a minus [in]; or the problem of what stands behind the sign.
+ */
+export function parseSignedLength(text: string): Result<number, Problem> {
+  const [, sign, rest = text] = /^\s*([-+‐‑–−])(.*)$/s.exec(text) ?? [];
+  const read = parseLength(rest);
+  if (!read.ok)
+    return read.problem.code === 'length-unreadable' ? fail({ ...read.problem, typed: text }) : read;
+  return ok(sign === undefined || sign === '+' ? read.value : -read.value || 0);
+}
+
 type Part = Result<number, LengthReason>;
 
 function normalise(text: string): string {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { formatInches, formatLength } from '../../core/units/format-length.ts';
 import type { LengthReason } from '../../core/problems/problem.ts';
-import { parseLength } from '../../core/units/parse-length.ts';
+import { parseLength, parseSignedLength } from '../../core/units/parse-length.ts';
 
 describe('a length written the way a carpenter writes it', () => {
   it.each([
@@ -128,5 +128,23 @@ describe('what is written can be read again', () => {
         expect(parseLength(`${feet}-${inches}-${count % 16}`)).toEqual({ ok: true, value: count / 16 });
       }),
     );
+  });
+});
+
+describe('a length on either side of a line', () => {
+  it.each([
+    ['-3/8', -0.375],
+    ['− 1-1/2"', -1.5],
+    ['+1/4', 0.25],
+    ['1/4', 0.25],
+    ['-0', 0],
+    ["-1' 2", -14],
+  ])('reads %j', (text, inches) => {
+    expect(parseSignedLength(text)).toEqual({ ok: true, value: inches });
+  });
+
+  it('says what was typed where it does not read, and takes one sign alone', () => {
+    for (const text of ['-', '--3/8', '-much', '+'])
+      expect(parseSignedLength(text)).toMatchObject({ ok: false, problem: { typed: text } });
   });
 });
