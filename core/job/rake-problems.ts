@@ -62,12 +62,6 @@ function unknownRakeSection({ survey, design }: Pick<JobInput, 'survey' | 'desig
  * @returns one note each, with the path of its entry.
  */
 export function looseRakes({ survey, design }: Pick<JobInput, 'survey' | 'design'>): readonly Problem[] {
-  const note = (what: string, detail: string, field: string): Problem => ({
-    code: 'entry-invalid',
-    what,
-    detail,
-    field,
-  });
   const designed = new Set(design.rakes.map(({ rakeId }) => rakeId));
   const measured = new Set(survey.rakes.map(({ id }) => id));
   return [
@@ -103,4 +97,8 @@ export function looseRakes({ survey, design }: Pick<JobInput, 'survey' | 'design
           ],
     ),
   ];
+}
+
+function note(what: string, detail: string, field: string): Problem {
+  return { code: 'entry-invalid', what, detail, field };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import type { RakeLayout } from '../../core/rake/rake-types.ts';
-import { makeRake, tryRake } from './make-rake.ts';
+import { makeRake, problemOf } from './make-rake.ts';
 
 const overHouse = (rake: RakeLayout) => rake.lookouts.filter(({ levelIn }) => levelIn < -2);
 const pastWall = (rake: RakeLayout) => rake.lookouts.filter(({ levelIn }) => levelIn > 2);
@@ -32,10 +32,17 @@ describe('a lookout let into the gable rafter', () => {
 
   test('crosses rafter and tail together as far up as the tail reaches back', () => {
     // Backspan 2 x 17.889 = 35.777 along the slope, 32 level: over -32 to 0 the tail lies beside the rafter.
-    for (const { levelIn, crosses } of makeRake().lookouts) {
-      const expected = levelIn > 1.6 ? ['A-E01'] : levelIn > -30.4 ? ['rafter 1', 'A-E01'] : ['rafter 1'];
-      if (Math.abs(levelIn) > 1.6 && Math.abs(levelIn + 32) > 1.6) expect(named(crosses)).toEqual(expected);
-    }
+    const along = makeRake().lookouts.map(({ levelIn, crosses }) => ({
+      where: levelIn > 0 ? 'past the wall' : levelIn > -32 ? 'beside the tail' : 'above it',
+      crossed: named(crosses).join(' and '),
+    }));
+    expect(new Map(along.map(({ where, crossed }) => [where, crossed]))).toEqual(
+      new Map([
+        ['past the wall', 'A-E01'],
+        ['beside the tail', 'rafter 1 and A-E01'],
+        ['above it', 'rafter 1'],
+      ]),
+    );
   });
 
   test('stops at a tail on the near side of the first rafter inside, shorter by its thickness', () => {
@@ -66,12 +73,9 @@ describe('a lookout let into the gable rafter', () => {
   });
 
   test('asks for the first rafter inside where none was read', () => {
-    const problem = tryRake({ readings: [0.75] });
-    expect(problem.ok).toBe(false);
-    if (!problem.ok) {
-      expect(problem.problem.field).toBe('survey.rakes.0.firstInsideIn');
-      expect(problemSentence(problem.problem)).toMatch(/no rafter inside the gable/);
-    }
+    const problem = problemOf({ readings: [0.75] });
+    expect(problem.field).toBe('survey.rakes.0.firstInsideIn');
+    expect(problemSentence(problem)).toMatch(/no rafter inside the gable/);
     expect(overHouse(makeRake({ readings: [0.75], survey: { firstInsideIn: 14.5 } })).at(-1)!.lengthIn).toBe(
       25,
     );
@@ -113,9 +117,9 @@ describe('a ladder', () => {
   });
 
   test('asks for more overhang where nothing is left for rungs', () => {
-    const problem = tryRake({ design: { ...ladder, overhangIn: 4 } });
-    expect(problem).toMatchObject({ ok: false, problem: { field: 'design.rakes.0.overhangIn' } });
-    if (!problem.ok) expect(problemSentence(problem.problem)).toMatch(/at least 4-1\/2"/);
+    const problem = problemOf({ design: { ...ladder, overhangIn: 4 } });
+    expect(problem.field).toBe('design.rakes.0.overhangIn');
+    expect(problemSentence(problem)).toMatch(/at least 4-1\/2"/);
   });
 });
 

@@ -1,10 +1,11 @@
 import { expect } from 'vitest';
 import type { z } from 'zod';
-import { type EaveDesign, rakeDesignSchema, type Stock } from '../../core/eave/design-document.ts';
+import { type EaveDesign, rakeDesignSchema } from '../../core/eave/design-document.ts';
 import type { EaveLayout } from '../../core/layout/layout-types.ts';
 import { layOutRake } from '../../core/rake/lay-out-rake.ts';
 import type { RakeParts } from '../../core/rake/rake-parts.ts';
 import type { RakeLayout } from '../../core/rake/rake-types.ts';
+import type { Problem } from '../../core/problems/problem.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { type EaveSurvey, rakeSurveySchema } from '../../core/survey/survey-document.ts';
 import { layOut, makeDesign } from '../layout/make-layout.ts';
@@ -72,7 +73,7 @@ export function makeRake(change: RakeChange = {}): RakeLayout {
 /** Lays out a rake, or gives the problem that stops it. */
 export function tryRake(change: RakeChange): ReturnType<typeof layOutRake> {
   const { longestIn = null, sheetLengthIn = null } = change;
-  return layOutRake(rakePartsOf(change), { longestIn: (_: Stock) => longestIn, sheetLengthIn });
+  return layOutRake(rakePartsOf(change), { longestIn: () => longestIn, sheetLengthIn });
 }
 
 /** Holds a cut length that is rounded up against the exact one: no shorter, and by less than a sixteenth longer. [in] */
@@ -87,4 +88,11 @@ export function expectCut(
 /** The texts of a rake's findings together. */
 export function saidOf(rake: RakeLayout): string {
   return rake.findings.map(({ text }) => text).join(' ');
+}
+
+/** The problem that stops a rake; throws where nothing does. */
+export function problemOf(change: RakeChange): Problem {
+  const rake = tryRake(change);
+  if (rake.ok) throw new Error('the rake is laid out');
+  return rake.problem;
 }

@@ -1,10 +1,9 @@
 import type { EaveDesign } from '../../../core/eave/design-document.ts';
 import { Panel } from '../../kit/panel.tsx';
-import { SelectField } from '../../kit/select-field.tsx';
-import { withValueAt } from '../editor/documents.ts';
 import { useJob } from '../job-context.ts';
 import { JobChoice, JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
+import { ItemChoice } from '../parts/item-choice.tsx';
 import { StockChoice } from './stock-choice.tsx';
 import { StructureEntries } from './structure-entries.tsx';
 
@@ -112,24 +111,13 @@ export function DesignEntries({ index }: { readonly index: number }) {
 }
 
 function SheathingItem(props: { readonly index: number; readonly design: EaveDesign }) {
-  const { editor, surroundings } = useJob();
-  const { kind, itemId } = props.design.sheathing;
+  const { kind } = props.design.sheathing;
   if (kind === 'none') return null;
-  const category = kind === 'panels' ? 'sheet' : 'plank';
-  const items = surroundings.prices.filter((item) => item.category === category && !item.retired);
-  const known = items.some((item) => item.id === itemId);
   return (
-    <SelectField
-      label="Bought as"
-      value={known ? itemId : null}
-      none={items.length === 0 ? 'None on the price list' : 'Choose'}
-      choices={items.map((item) => ({ id: item.id, label: item.description }))}
+    <ItemChoice
       path={`design.eaves.${props.index}.sheathing.itemId`}
-      onChange={(id) =>
-        editor.change('Bought as', (now) =>
-          withValueAt(now, `design.eaves.${props.index}.sheathing.itemId`, id),
-        )
-      }
+      label="Bought as"
+      category={kind === 'panels' ? 'sheet' : 'plank'}
     />
   );
 }

@@ -7,6 +7,8 @@ import { CutTable } from './cut-table.tsx';
 import { DesignEntries } from './design-entries.tsx';
 import { DesignPlan } from './design-plan.tsx';
 import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
+import { RakeDesigns } from './rake-entries.tsx';
+import { RakeViews } from './rake-view.tsx';
 import { SectionView } from './section-view.tsx';
 import { TailTable } from './tail-table.tsx';
 
@@ -19,6 +21,7 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
       <div className="design">
         <div className="design-side">
           <DesignEntries index={index} />
+          <RakeDesigns eaveId={eaveId} />
         </div>
         <div className="design-main">
           <ErrorBoundary>
@@ -35,6 +38,7 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
           </WhileResting>
           <CutTable eaveId={eaveId} />
           <BayTable eaveId={eaveId} designIndex={index} />
+          <RakeViews eaveId={eaveId} />
         </div>
       </div>
     </TailsInHand>

@@ -1,8 +1,12 @@
-import { type EaveDesign, type EaveEnd, eaveDesignSchema } from '../../../core/eave/design-document.ts';
+import { type EaveDesign, eaveDesignSchema } from '../../../core/eave/design-document.ts';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 import { type EaveSurvey, eaveSurveySchema } from '../../../core/survey/survey-document.ts';
 import { type Documents, withDraft, withMovedDrafts } from './documents.ts';
+import { freeEnd, withoutMeeting } from './eave-ends.ts';
 import { nextId } from './next-id.ts';
+import { pricedStock } from './priced-stock.ts';
+import { rakesOfEave, removeRake } from './rake-list.ts';
+import { removing } from './removing.ts';
 
 /**
  * Adds an eave with its design. What only the tape can tell (length, pitch, height above plate, overhang) stays blank:
@@ -51,10 +55,14 @@ export function addDesign(documents: Documents, eaveId: string, prices: readonly
     );
 }
 
-/** Takes an eave out, with its design, whatever was half typed in either, and what else named it. */
-export function removeEave(documents: Documents, index: number): Documents {
-  const eave = documents.survey.eaves[index];
-  if (eave === undefined) return documents;
+/** Takes an eave out, with its design, its rakes, whatever was half typed in either, and what else named it. */
+export function removeEave(before: Documents, index: number): Documents {
+  const eave = before.survey.eaves[index];
+  if (eave === undefined) return before;
+  const documents = rakesOfEave(before, eave.id).reduceRight(
+    (now, rake) => removeRake(now, rake.index),
+    before,
+  );
   const designIndex = documents.design.eaves.findIndex((design) => design.eaveId === eave.id);
   const without: Documents = {
     ...documents,
@@ -77,17 +85,6 @@ export function removeEave(documents: Documents, index: number): Documents {
   return designIndex < 0 ? moved : withMovedDrafts(moved, 'design.eaves', removing(designIndex));
 }
 
-/** An end that meets nothing. */
-const freeEnd: EaveEnd = { kind: 'free', meets: '' };
-
-/** The ends of an eave, once what one of them met is gone. */
-function withoutMeeting(ends: EaveDesign['ends'], goneId: string): EaveDesign['ends'] {
-  return {
-    left: ends.left.meets === goneId ? freeEnd : ends.left,
-    right: ends.right.meets === goneId ? freeEnd : ends.right,
-  };
-}
-
 /** Moves an eave one place up (-1) or down (+1) in the order of the sheets; its letter follows its place. */
 export function moveEave(documents: Documents, index: number, by: -1 | 1): Documents {
   const other = index + by;
@@ -100,11 +97,6 @@ export function moveEave(documents: Documents, index: number, by: -1 | 1): Docum
   return withMovedDrafts({ ...documents, survey: { ...documents.survey, eaves } }, 'survey.eaves', (at) =>
     at === index ? other : at === other ? index : at,
   );
-}
-
-/** Where the entries of a list go when one of them is removed. */
-export function removing(index: number): (at: number) => number | null {
-  return (at) => (at === index ? null : at > index ? at - 1 : at);
 }
 
 function likeDesign(like: EaveDesign, eaveId: string): EaveDesign {
@@ -120,12 +112,7 @@ function likeDesign(like: EaveDesign, eaveId: string): EaveDesign {
 }
 
 function firstDesign(eaveId: string, prices: readonly PriceItem[]): EaveDesign {
-  const stock = (section: string) => ({
-    section,
-    grade:
-      prices.find((item) => item.category === 'lumber' && item.section === section && !item.retired)?.grade ??
-      '',
-  });
+  const stock = (section: string) => pricedStock(section, prices);
   return eaveDesignSchema.parse({
     eaveId,
     overhangIn: 12,

@@ -1,5 +1,5 @@
 import { type Documents, valueAt, withMovedDrafts, withValueAt } from './documents.ts';
-import { removing } from './eave-list.ts';
+import { removing } from './removing.ts';
 
 /** Adds an entry at the end of a list, e.g. of `design.extraCosts`. */
 export function appendTo(documents: Documents, listPath: string, entry: unknown): Documents {

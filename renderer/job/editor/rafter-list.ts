@@ -4,7 +4,7 @@ import {
   rafterSurveySchema,
 } from '../../../core/survey/survey-document.ts';
 import { type Documents, withDraft, withMovedDrafts, withValueAt } from './documents.ts';
-import { removing } from './eave-list.ts';
+import { removing } from './removing.ts';
 import { enter } from './enter.ts';
 import { removeFrom } from './list-edits.ts';
 import { nextId } from './next-id.ts';

@@ -2,7 +2,7 @@ import type { EaveDesign, Method } from '../../../core/eave/design-document.ts';
 import type { Extender } from '../../../core/layout/layout-types.ts';
 import type { DropPlace } from './drop-place.ts';
 import { type Documents, withMovedDrafts, withValueAt } from './documents.ts';
-import { removing } from './eave-list.ts';
+import { removing } from './removing.ts';
 import { nextId } from './next-id.ts';
 
 /** How a rafter's tail is to stand by the person's will; without a method the program chooses it. */

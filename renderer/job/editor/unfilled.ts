@@ -6,6 +6,7 @@ const placeholders: Readonly<Record<string, unknown>> = {
   pitchRisePer12: 6,
   heightAbovePlateIn: 0,
   overhangIn: 12,
+  runIn: 12,
   readingIn: 0,
   fromIn: 0,
   toIn: 0,

@@ -50,7 +50,10 @@ export function Findings({ eaveId }: { readonly eaveId: string }) {
 
 function FindingStation(props: { readonly finding: Finding; readonly rafterId: string | undefined }) {
   const { finding, rafterId } = props;
-  if (finding.stationIn === null) return <span className="finding-at muted">All along</span>;
+  if (finding.stationIn === null)
+    return (
+      <span className="finding-at muted">{finding.rakeId === undefined ? 'All along' : 'At the rake'}</span>
+    );
   const text = formatLength(finding.stationIn);
   return (
     <span className="finding-at">

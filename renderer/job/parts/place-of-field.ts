@@ -1,5 +1,6 @@
 import type { Problem } from '../../../core/problems/problem.ts';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { rakeEntryName } from '../../../core/trace/entry-labels.ts';
 import { entryWords } from '../../../core/trace/entry-value.ts';
 import type { Documents } from '../editor/documents.ts';
 import { sections } from '../sections.ts';
@@ -35,7 +36,9 @@ export function placeOfField(path: string, documents: Documents, prices: readonl
   if (root === 'priceList')
     return { name: prices[Number(keys[0])]?.description ?? 'prices', screen: 'Price list' };
   const screen = sections[whereIs(path, documents).section];
-  const name = [ownerWords(path, documents), ...fieldWords(keys)].filter((word) => word !== '').join(', ');
+  const name = [ownerWords(path, documents), ...(rakeWords(keys) ?? fieldWords(keys))]
+    .filter((word) => word !== '')
+    .join(', ');
   return { name: name === '' ? entryWords(root ?? '') : name, screen };
 }
 
@@ -72,6 +75,13 @@ function ownerWords(path: string, documents: Documents): string {
       ? (documents.design.extraCosts[Number(index)]?.description ?? '')
       : `Extra cost ${Number(index) + 1}`;
   if (list === 'exclusions') return `Not in the price, ${Number(index) + 1}`;
+  if (list === 'rakes') {
+    const rakeId =
+      root === 'design'
+        ? documents.design.rakes[Number(index)]?.rakeId
+        : documents.survey.rakes[Number(index)]?.id;
+    return documents.survey.rakes.find((one) => one.id === rakeId)?.name ?? '';
+  }
   if (list !== 'eaves') return '';
   const eaveId =
     root === 'design'
@@ -83,8 +93,14 @@ function ownerWords(path: string, documents: Documents): string {
   return inner === 'obstructions' ? `${eave}, thing ${Number(at) + 1} on the plate` : eave;
 }
 
+/** What an entry of a rake is called on the screen; undefined for any other entry. */
+function rakeWords([list, , ...keys]: readonly string[]): readonly string[] | undefined {
+  const name = list === 'rakes' ? rakeEntryName(keys.join('.')) : undefined;
+  return name === undefined ? undefined : [`${name.charAt(0).toLowerCase()}${name.slice(1)}`];
+}
+
 function fieldWords(keys: readonly string[]): readonly string[] {
-  const listed = ['eaves', 'rafters', 'obstructions', 'extraCosts', 'exclusions'];
+  const listed = ['eaves', 'rakes', 'rafters', 'obstructions', 'extraCosts', 'exclusions'];
   return keys
     .filter((key) => !/^\d+$/.test(key) && !listed.includes(key))
     .map((key) => names[key] ?? entryWords(key));

@@ -40,8 +40,9 @@ export function whereIs(
   path: string,
   documents: Documents,
 ): { readonly section: 'survey' | 'design' | 'checks' | 'estimate'; readonly eaveId: string | null } {
-  const [root, list, index] = path.split('.');
+  const [root, list, index, key] = path.split('.');
   const at = Number(index);
+  if (list === 'rakes') return whereRakeIs(root === 'survey' ? 'survey' : 'design', at, key, documents);
   if (root === 'survey')
     return { section: 'survey', eaveId: list === 'eaves' ? (documents.survey.eaves[at]?.id ?? null) : null };
   if (path === 'design.notchRule') return { section: 'checks', eaveId: null };
@@ -51,4 +52,20 @@ export function whereIs(
       eaveId: list === 'eaves' ? (documents.design.eaves[at]?.eaveId ?? null) : null,
     };
   return { section: root === 'estimateOn' ? 'estimate' : 'survey', eaveId: null };
+}
+
+/** A rake stands with its eave, and one that rises from none with the house; a rake as a whole is started in Design. */
+function whereRakeIs(
+  root: 'survey' | 'design',
+  at: number,
+  key: string | undefined,
+  { survey, design }: Documents,
+): { readonly section: 'survey' | 'design'; readonly eaveId: string | null } {
+  const rakeId = root === 'survey' ? survey.rakes[at]?.id : design.rakes[at]?.rakeId;
+  const rake = survey.rakes.find(({ id }) => id === rakeId);
+  const eave = survey.eaves.find(({ id }) => id === rake?.eaveId);
+  return {
+    section: eave === undefined ? 'survey' : key === undefined ? 'design' : root,
+    eaveId: eave?.id ?? null,
+  };
 }

@@ -6,6 +6,7 @@ import { useJob } from '../job-context.ts';
 import { JobChoice } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { JobWords } from '../parts/words.tsx';
+import { LooseRakes } from './rake-entries.tsx';
 import { SiteEntries } from './site-entries.tsx';
 
 const accessChoices = [
@@ -71,6 +72,7 @@ export function HouseEntries() {
           <JobWords path="survey.notes" label="Survey notes" multiline rows={4} maxLength={20000} />
         </Panel>
       </div>
+      <LooseRakes />
       <SiteEntries />
     </div>
   );

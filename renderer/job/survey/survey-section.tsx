@@ -5,6 +5,7 @@ import { useJob } from '../job-context.ts';
 import { AroundEntries } from './around-entries.tsx';
 import { EaveEntries } from './eave-entries.tsx';
 import { HouseEntries } from './house-entries.tsx';
+import { RakesOfEave } from './rake-entries.tsx';
 import { RafterGrid } from './rafter-grid.tsx';
 
 /** The survey: the house, and each eave as it was measured, with its plan drawn as one types. */
@@ -25,6 +26,7 @@ export function SurveySection() {
           <div className="survey-side">
             <EaveEntries index={index} />
             <AroundEntries index={index} />
+            <RakesOfEave eaveId={eave.id} />
             <Findings eaveId={eave.id} />
           </div>
           <div className="survey-grid">

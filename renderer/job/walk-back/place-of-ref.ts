@@ -33,6 +33,8 @@ export function placeOfRef(ref: string, documents: Documents): Place | undefined
       const found = ownerOf(rest, design.eaves, (eave) => eave.eaveId);
       return found && entry('design.eaves', design.eaves.indexOf(found.owner), found.rest);
     }
+    case 'rake':
+      return rakeEntry(rest, documents);
     case 'price':
       return { kind: 'screen', route: `/prices/${encodeURIComponent(rest)}`, label: 'Go to the item' };
     case 'setting':
@@ -53,6 +55,16 @@ function rafterEntry(rest: string, documents: Documents): Place | undefined {
     eave.owner.rafters.indexOf(rafter.owner),
     rafter.rest,
   );
+}
+
+/** An entry of a rake's survey or design; nothing for a figure of it. */
+function rakeEntry(rest: string, { survey, design }: Documents): Place | undefined {
+  const found = ownerOf(rest, survey.rakes, (rake) => rake.id);
+  if (found === undefined) return undefined;
+  const { kind, rest: key } = splitRef(found.rest);
+  if (kind === 'survey') return entry('survey.rakes', survey.rakes.indexOf(found.owner), key);
+  const at = design.rakes.findIndex(({ rakeId }) => rakeId === found.owner.id);
+  return kind === 'design' && at >= 0 ? entry('design.rakes', at, key) : undefined;
 }
 
 function entry(list: string, index: number, key: string): Place {
