@@ -86,8 +86,12 @@ export function blockSchedule(layout: EaveLayout): Block {
 }
 
 function blockText(bay: Bay): string {
-  const what =
-    bay.block === 'block' ? 'new block' : bay.block === 'left-open' ? 'left open' : 'too narrow for a block';
+  const what = {
+    block: 'new block',
+    'left-open': 'left open',
+    'too-narrow': 'too narrow for a block',
+    'old-stays': 'old block stays',
+  }[bay.block];
   return bay.oldBlockOut ? `${what}; old block comes out` : what;
 }
 

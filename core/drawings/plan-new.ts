@@ -37,11 +37,12 @@ export function blocks(view: PlanView): readonly Shape[] {
     const label: Shape = {
       kind: 'text',
       at: [middle, face - 4.5],
-      text: bay.block === 'block' ? formatInches(bay.clearIn) : 'open',
+      text:
+        bay.block === 'block' ? formatInches(bay.clearIn) : bay.block === 'old-stays' ? 'old block' : 'open',
       anchor: 'middle',
       sizePt: 6,
     };
-    if (bay.block !== 'block') return bay.block === 'left-open' ? [label] : [];
+    if (bay.block !== 'block') return bay.block === 'too-narrow' ? [] : [label];
     return [
       {
         kind: 'polygon',

@@ -1,4 +1,5 @@
 import type { EaveDesign } from '../eave/design-document.ts';
+import type { EaveSurvey } from '../survey/survey-document.ts';
 import type { Interval } from './in-the-way.ts';
 import { clashToleranceIn } from './in-the-way.ts';
 import type { Bay, Extender, Occupied, PlacedRafter } from './layout-types.ts';
@@ -26,31 +27,38 @@ export function solidStretches(things: readonly Interval[]): readonly Interval[]
   return stretches;
 }
 
+/** What the bays of an eave are made from. */
+export type BaySource = {
+  /** In order. [in] */
+  readonly rafters: readonly PlacedRafter[];
+  /** What stood on the plate before. [in] */
+  readonly occupied: readonly Occupied[];
+  /** What is new. [in] */
+  readonly extenders: readonly Extender[];
+  /** Whether blocks are wanted, and the bays left open. */
+  readonly blocks: Pick<EaveDesign['blocks'], 'wanted' | 'openBays'>;
+  /** Whether old blocks stand between the rafters, and the bays that differ. */
+  readonly survey: Pick<EaveSurvey, 'hasOldBlocks' | 'otherOldBlocks'>;
+  /** Of the eave, for the marks. */
+  readonly letter: string;
+};
+
 /**
  * The bays of an eave: the clear distance at the plate between neighbouring members' faces, which is the block's length.
- * None lies before the first rafter or after the last. A bay is named by the nearest rafter on its left. Not rounded.
+ * A hung tail splits the bay that it stands in. None lies before the first rafter or after the last. A bay is named by the
+ * nearest rafter on its left. An old block stays where no tail stands between its two rafters and the bay is not to be
+ * open, and then no new one is needed; else it comes out. Not rounded.
  * Worked: rafters 1-1/2 thick at 16 and 40 with an extender on the first one's right -> one bay of 40 - 16 - 3 = 21 in.
- * @param rafters - in order. [in]
- * @param occupied - what stood on the plate before. [in]
- * @param extenders - what is new. [in]
- * @param blocks - whether blocks are wanted, and the bays left open.
- * @param hasOldBlocks - whether old blocks stand between the rafters.
- * @param letter - of the eave, for the marks.
+ * @param source - the eave. [in]
  */
-export function baysOf(
-  rafters: readonly PlacedRafter[],
-  occupied: readonly Occupied[],
-  extenders: readonly Extender[],
-  blocks: Pick<EaveDesign['blocks'], 'wanted' | 'openBays'>,
-  hasOldBlocks: boolean,
-  letter: string,
-): readonly Bay[] {
+export function baysOf({ rafters, occupied, extenders, blocks, survey, letter }: BaySource): readonly Bay[] {
   const first = rafters[0];
   const last = rafters.at(-1);
   if (first === undefined || last === undefined) return [];
   const open = new Set(blocks.openBays);
   const crowded = gapsWithExtender(rafters, extenders);
-  const stretches = solidStretches([...occupied, ...extenders]);
+  const differs = new Set(survey.otherOldBlocks);
+  const stretches = solidStretches([...standing(occupied, rafters, extenders), ...extenders]);
   const bays: Bay[] = [];
   let at = 0;
   for (const [index, stretch] of stretches.entries()) {
@@ -60,8 +68,11 @@ export function baysOf(
       at += 1;
     const leftRafterId = (rafters[at] ?? first).id;
     const clearIn = next.leftIn - stretch.rightIn;
-    const block =
-      !blocks.wanted || open.has(leftRafterId)
+    const oldBlock = survey.hasOldBlocks !== differs.has(leftRafterId);
+    const oldStays = oldBlock && !crowded.has(leftRafterId) && !open.has(leftRafterId);
+    const block = oldStays
+      ? 'old-stays'
+      : !blocks.wanted || open.has(leftRafterId)
         ? 'left-open'
         : clearIn < leastBlockIn
           ? 'too-narrow'
@@ -74,20 +85,35 @@ export function baysOf(
       clearIn,
       block,
       // One old block stands between two rafters, even where something else splits the gap into two bays.
-      oldBlockOut: hasOldBlocks && crowded.has(leftRafterId) && bays.at(-1)?.leftRafterId !== leftRafterId,
+      oldBlockOut: oldBlock && !oldStays && bays.at(-1)?.leftRafterId !== leftRafterId,
     });
   }
   return bays;
 }
 
-/** Ids of the rafters on whose right, before the next rafter, an extender stands. */
+/** What stands on the plate: an old rafter that is cut back for a new tail in its place does so no more. */
+function standing(
+  occupied: readonly Occupied[],
+  rafters: readonly PlacedRafter[],
+  extenders: readonly Extender[],
+): readonly Occupied[] {
+  const replaced = new Set(
+    extenders
+      .filter(({ method }) => method === 'end-replacement')
+      .map(({ rafterNumber }) => rafters[rafterNumber - 1]?.leftFaceIn),
+  );
+  return occupied.filter(({ kind, leftIn }) => kind !== 'rafter' || !replaced.has(leftIn));
+}
+
+/** Ids of the rafters on whose right, before the next rafter, a new tail stands. */
 function gapsWithExtender(
   rafters: readonly PlacedRafter[],
   extenders: readonly Extender[],
 ): ReadonlySet<string> {
   return new Set(
-    extenders.flatMap(({ side, rafterNumber, rafterId }) => {
-      if (side === 'right') return [rafterId];
+    extenders.flatMap(({ method, side, rafterNumber, rafterId }) => {
+      if (method === 'end-replacement') return [];
+      if (method === 'block-hung' || side === 'right') return [rafterId];
       const before = rafters[rafterNumber - 2];
       return before === undefined ? [] : [before.id];
     }),

@@ -95,7 +95,7 @@ export function layOutEave(
     occupied,
     extenders,
     unplaced,
-    bays: baysOf(rafters, occupied, extenders, design.blocks, survey.hasOldBlocks, letter),
+    bays: baysOf({ rafters, occupied, extenders, blocks: design.blocks, survey, letter }),
     largestGap: largestGap(design, means.rules),
     panelJoints: jointsOnTails(wall, extenders),
     fascia: fascia.pieces,

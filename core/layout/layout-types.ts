@@ -117,8 +117,9 @@ export type Bay = {
   readonly fromIn: number;
   readonly toIn: number;
   readonly clearIn: number;
-  readonly block: 'block' | 'left-open' | 'too-narrow';
-  /** The extender took room out of this bay, so an old block there has to come out. */
+  /** `old-stays`: an old block stands there already and is in nobody's way. */
+  readonly block: 'block' | 'left-open' | 'too-narrow' | 'old-stays';
+  /** A new tail stands between its two rafters, or the bay is to be open, so an old block there has to come out. */
   readonly oldBlockOut: boolean;
 };
 

@@ -67,6 +67,11 @@ export function BayTable(props: { readonly eaveId: string; readonly designIndex:
 }
 
 function blockWords(bay: Bay): string {
-  const words = { block: 'Block', 'left-open': 'Open', 'too-narrow': 'Too narrow for a block' }[bay.block];
+  const words = {
+    block: 'Block',
+    'left-open': 'Open',
+    'too-narrow': 'Too narrow for a block',
+    'old-stays': 'The old block stays',
+  }[bay.block];
   return bay.oldBlockOut ? `${words}; the old block comes out` : words;
 }
