@@ -1,8 +1,10 @@
 import type { CutPlan } from '../cutting/cut-plan-types.ts';
+import { findAtEnds } from '../layout/find-at-ends.ts';
 import { makeEstimate } from '../pricing/estimate.ts';
 import { strangeSections } from '../pricing/strange-sections.ts';
 import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
+import { inPlaceNotes, piecesToCut } from '../takeoff/in-place.ts';
 import { takeOff } from '../takeoff/take-off.ts';
 import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
@@ -35,8 +37,17 @@ export function computeJob(
   if (!laidUp.ok) return laidUp;
   const rakes = laidUp.value;
   const takeoff = takeOff(input, eaves, rakes);
-  const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(input, takeoff.pieces, solved);
-  const notes = [...looseEnds(input), ...looseRakes(input), ...strangeSections(input.priceList)];
+  const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(
+    input,
+    piecesToCut(takeoff.pieces),
+    solved,
+  );
+  const notes = [
+    ...inPlaceNotes(input, eaves),
+    ...looseEnds(input),
+    ...looseRakes(input),
+    ...strangeSections(input.priceList),
+  ];
   const estimate = makeEstimate(input, takeoff, cutPlans, unplanned, leftOut, notes);
   if (!estimate.ok) return estimate;
   return ok({
@@ -49,6 +60,7 @@ export function computeJob(
     estimate: estimate.value,
     findings: [
       ...eaves.flatMap(({ findings }) => findings),
+      ...findAtEnds(input, eaves),
       ...uncountedSoffits(input, eaves),
       ...rakes.flatMap(({ findings }) => findings),
     ],

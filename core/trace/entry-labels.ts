@@ -13,6 +13,7 @@ export const checkEntryLabels = {
   iceBarrierRequired: 'Ice barrier asked for',
   atticAreaSqFt: 'Attic area',
   ventRatio: 'Vent area asked for',
+  eaveVentShare: 'Share of it at the eaves',
   rafterSpanIn: 'Rafter span, level',
   oldSpecies: 'Old lumber',
   lotLineIn: 'Wall to lot line',
