@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
 import { isBetter } from './better-loads.ts';
+import type { Column } from './column.ts';
 import { cuttingModel, type ModelAndPins } from './cutting-model.ts';
 import { emptyPlan, makePlan, type PlanParts } from './make-plan.ts';
 import { bestOneLength } from './one-length.ts';
@@ -19,11 +20,13 @@ import type { CutPlan, CuttingProblem } from './cut-plan-types.ts';
 export function planCuts(problem: CuttingProblem): Result<CutPlan, Problem> {
   if (problem.items.length === 0) return ok(emptyPlan(problem));
   const quick = quickParts(problem);
-  return quick.ok ? ok(makePlan(problem, quick.value)) : quick;
+  return quick.ok ? ok(makePlan(problem, quick.value.parts)) : quick;
 }
 
-/** The best that is found at once, as parts of a plan. */
-export function quickParts(problem: CuttingProblem): Result<PlanParts, Problem> {
+/** The best that is found at once, as parts of a plan, and the patterns met on the way. */
+export function quickParts(
+  problem: CuttingProblem,
+): Result<{ readonly parts: PlanParts; readonly pool: readonly Column[] }, Problem> {
   const modelled = cuttingModel(problem);
   if (!modelled.ok) return modelled;
   const { model, pins } = modelled.value;
@@ -35,7 +38,7 @@ export function quickParts(problem: CuttingProblem): Result<PlanParts, Problem> 
     oneLength !== null && whole === model && isBetter(model, oneLength.reselected, planned.loads)
       ? oneLength.reselected
       : planned.loads;
-  return ok({
+  const parts: PlanParts = {
     model,
     pins,
     loads,
@@ -47,7 +50,8 @@ export function quickParts(problem: CuttingProblem): Result<PlanParts, Problem> 
       oneLength === null
         ? null
         : { cents: oneLength.cents, lengthSixteenths: oneLength.stock.lengthSixteenths },
-  });
+  };
+  return ok({ parts, pool: planned.pool });
 }
 
 /** The problem with nothing pinned and nothing on hand, as one length alone would have to meet it. */

@@ -1,5 +1,5 @@
 import { isBetter } from './better-loads.ts';
-import { allOf, type Worths } from './column.ts';
+import { allOf, type Column, type Worths } from './column.ts';
 import { dive } from './dive.ts';
 import { greedyLoads } from './greedy-loads.ts';
 import { groupSizes, ungroup, type GroupedModels } from './group-sizes.ts';
@@ -16,7 +16,12 @@ const mostSizes = 60;
 const workCells = 60_000_000;
 
 /** Loads for every piece, and the least that any loads can count for. */
-export type FoundLoads = { readonly loads: readonly Load[]; readonly bound: ProvenBound };
+export type FoundLoads = {
+  readonly loads: readonly Load[];
+  readonly bound: ProvenBound;
+  /** Patterns met on the way. */
+  readonly pool: readonly Column[];
+};
 
 /**
  * Finds loads for every piece, and the least that any loads can cost.
@@ -28,12 +33,13 @@ export function planLoads(model: CuttingModel): FoundLoads | undefined {
   if (found === undefined || centsOf(model, found.loads) <= found.bound.cents) return found;
   const improved = improvePairs(model, found.loads, { cells: workCells / 6 });
   const loads = isBetter(model, improved, found.loads) ? improved : found.loads;
-  return { loads, bound: found.bound };
+  return { ...found, loads };
 }
 
 function planAsItStands(model: CuttingModel): FoundLoads | undefined {
-  const { loads, bound } = dive(model, { cells: workCells });
-  return loads === undefined ? undefined : { loads, bound };
+  const pool: Column[] = [];
+  const { loads, bound } = dive(model, { cells: workCells }, pool);
+  return loads === undefined ? undefined : { loads, bound, pool };
 }
 
 function planGrouped(model: CuttingModel): FoundLoads | undefined {
@@ -47,7 +53,7 @@ function planGrouped(model: CuttingModel): FoundLoads | undefined {
   if (best === undefined) return undefined;
   const { worths } = relax(grouped.roundedDown, allOf(grouped.roundedDown), [], { cells: workCells / 3 });
   const relaxed = { worths: ungroupedWorths(model, grouped, worths), finished: false };
-  return { loads: best, bound: lowerBound(model, relaxed, centsOf(model, best)) };
+  return { loads: best, bound: lowerBound(model, relaxed, centsOf(model, best)), pool: [] };
 }
 
 /** Worths of the true sizes: each as much as its group, rounded down, is worth. */

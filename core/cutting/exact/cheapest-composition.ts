@@ -7,21 +7,28 @@ export type Composition = { readonly boards: readonly number[]; readonly cents: 
 /** Answer of a search: `none` within the limit; `gave-up` where it took too many steps. */
 export type CompositionAnswer = Composition | 'none' | 'gave-up';
 
-/** A range is widened by this before it is rounded inwards, so that rounding errors never leave a composition out. */
-const safety = 1e-7;
+/** What compositions are held against. */
+export type CompositionRules = {
+  readonly cuts: readonly CompositionCut[];
+  /** Numbers of boards to buy that are known not to do, nor any fewer of each; scarce boards do not count. */
+  readonly excluded: readonly (readonly number[])[];
+};
+
+/** A composition is left out only where it misses a cut by more than this share, so that rounding errors leave none out. */
+const safety = 1e-9;
 
 /**
- * Finds the cheapest numbers of boards that keep every cut, by trying the numbers of one stock after the other, each only in
- * the range that the cuts leave it with the money that is left.
+ * Finds the cheapest numbers of boards that keep every cut, by trying the numbers of one stock after the other, each only as
+ * far as the money left behind them can still meet every cut.
  * @param model - stocks.
- * @param cuts - what the boards must hold together.
+ * @param rules - what the boards must hold together, and what is excluded.
  * @param from - no composition is cheaper than this. [cents]
  * @param limit - nothing dearer is wanted. [cents]
  * @param mostSteps - steps of the search, at most.
  */
 export function cheapestComposition(
   model: CuttingModel,
-  cuts: readonly CompositionCut[],
+  rules: CompositionRules,
   from: number,
   limit: number,
   mostSteps: number,
@@ -30,99 +37,120 @@ export function cheapestComposition(
   // A search with little money to spare is short: the limit is moved up until something is found.
   for (let spare = 16; ; spare *= 4) {
     const most = Math.min(limit, from + spare);
-    const found = searchWithin(model, cuts, most, budget);
-    if (found !== undefined) return found;
+    const found = most < 0 ? undefined : searchWithin(model, rules, most, budget);
     if (budget.steps <= 0) return 'gave-up';
+    if (found !== undefined) return found;
     if (most === limit) return 'none';
   }
 }
 
 function searchWithin(
   model: CuttingModel,
-  cuts: readonly CompositionCut[],
+  { cuts, excluded }: CompositionRules,
   most: number,
   budget: { steps: number },
 ): Composition | undefined {
   const order = searchOrder(model);
-  const shares = bestShares(model, cuts, order);
+  const gains = order.map((_, place) => cuts.map((cut) => mostGain(model, cut, order.slice(place + 1))));
   const boards = model.stocks.map(() => 0);
   let best: Composition | undefined;
   let limit = most;
-  const walk = (place: number, spent: number, missing: Float64Array): void => {
-    budget.steps -= 1;
-    if (budget.steps <= 0) return;
+  const walk = (place: number, spent: number, missing: readonly number[]): void => {
     const stock = order[place];
     if (stock === undefined) {
       // What was rounded on the way is decided in whole numbers.
-      if (!cuts.every((cut) => keepsCut(cut, boards))) return;
+      if (!cuts.every((cut) => keepsCut(cut, boards)) || isExcluded(model, excluded, boards)) return;
       best = { boards: [...boards], cents: spent };
       limit = spent - 1;
       return;
     }
     const { cents = 0, available = 0 } = model.stocks[stock] ?? {};
-    const [least, highest] = rangeOf(cuts, shares[place + 1], missing, stock, cents, limit - spent);
-    for (let count = least; count <= Math.min(highest, available); count += 1) {
-      if (spent + count * cents > limit) break;
-      boards[stock] = count;
+    const highest = Math.min(available, cents === 0 ? available : Math.floor((limit - spent) / cents));
+    // Boards for nothing are best all used.
+    const least = cents === 0 ? highest : 0;
+    let wasPossible = false;
+    for (let count = highest; count >= least; count -= 1) {
+      budget.steps -= 1;
+      if (budget.steps <= 0) return;
+      const money = limit - spent - count * cents;
+      if (money < 0) continue;
       const still = missing.map((amount, index) => amount - count * (cuts[index]?.perBoard[stock] ?? 0));
-      walk(place + 1, spent + count * cents, still);
+      const possible = still.every(
+        (amount, index) =>
+          amount <= (gains[place]?.[index]?.(money) ?? 0) + safety * Math.abs(cuts[index]?.needed ?? 0),
+      );
+      // What the money can do falls ever faster on either side of the best number, so the possible ones stand together.
+      if (!possible && wasPossible) break;
+      wasPossible ||= possible;
+      if (possible) {
+        boards[stock] = count;
+        walk(place + 1, spent + count * cents, still);
+      }
     }
     boards[stock] = 0;
   };
-  walk(0, 0, Float64Array.from(cuts, ({ needed }) => needed));
+  walk(
+    0,
+    0,
+    cuts.map(({ needed }) => needed),
+  );
   return best;
 }
 
-/** Boards for nothing first, all of which are best used; then the dearest. */
+/** Boards to buy first, the dearest of them first; scarce ones behind, the dearest by the foot first. */
 function searchOrder(model: CuttingModel): readonly number[] {
+  const scarce = (stock: number): boolean => model.stocks[stock]?.available !== Number.POSITIVE_INFINITY;
+  const cents = (stock: number): number => model.stocks[stock]?.cents ?? 0;
+  const perRoom = (stock: number): number => cents(stock) / (model.stocks[stock]?.room ?? 1);
   return [...model.stocks.keys()].sort((a, b) => {
-    const [one, other] = [model.stocks[a]?.cents ?? 0, model.stocks[b]?.cents ?? 0];
-    if (one === 0 || other === 0) return one - other;
-    return other - one;
+    if (scarce(a) !== scarce(b)) return scarce(a) ? 1 : -1;
+    return scarce(a) ? perRoom(b) - perRoom(a) : cents(b) - cents(a);
   });
 }
 
-/** Most that a cent can add to each cut, by place in the order: with the stocks from there on. */
-function bestShares(
+/** The most that money can add to a cut with some stocks, in fractions of boards: those that do most for a cent first. */
+function mostGain(
   model: CuttingModel,
-  cuts: readonly CompositionCut[],
-  order: readonly number[],
-): readonly Float64Array[] {
-  const shares: Float64Array[] = [new Float64Array(cuts.length)];
-  for (const stock of order.toReversed()) {
-    const behind = shares[0] ?? new Float64Array(cuts.length);
-    const cents = model.stocks[stock]?.cents ?? 0;
-    shares.unshift(
-      Float64Array.from(cuts, ({ perBoard }, index) => {
-        const each = perBoard[stock] ?? 0;
-        return Math.max(behind[index] ?? 0, each === 0 ? 0 : each / cents);
-      }),
-    );
+  { perBoard }: CompositionCut,
+  stocks: readonly number[],
+): (money: number) => number {
+  let free = 0;
+  const steps: { readonly money: number; readonly share: number }[] = [];
+  const paid = stocks
+    .map((stock) => ({
+      cents: model.stocks[stock]?.cents ?? 0,
+      each: perBoard[stock] ?? 0,
+      available: model.stocks[stock]?.available ?? 0,
+    }))
+    .filter(({ each }) => each > 0);
+  for (const { cents, each, available } of paid) if (cents === 0) free += each * available;
+  const sorted = paid.filter(({ cents }) => cents > 0).sort((a, b) => b.each / b.cents - a.each / a.cents);
+  for (const { cents, each, available } of sorted) {
+    steps.push({ money: available * cents, share: each / cents });
+    if (available === Number.POSITIVE_INFINITY) break;
   }
-  return shares;
+  return (money) => {
+    let left = money;
+    let gain = free;
+    for (const step of steps) {
+      const spent = Math.min(left, step.money);
+      gain += spent * step.share;
+      left -= spent;
+      if (left <= 0) break;
+    }
+    return gain;
+  };
 }
 
-/**
- * How many boards of a stock the cuts leave possible, if all money left behind them goes where it does most for each cut.
- */
-function rangeOf(
-  cuts: readonly CompositionCut[],
-  sharesBehind: Float64Array | undefined,
-  missing: Float64Array,
-  stock: number,
-  cents: number,
-  money: number,
-): readonly [least: number, most: number] {
-  let least = 0;
-  let most = cents === 0 ? Number.POSITIVE_INFINITY : Math.floor(money / cents);
-  for (const [index, { perBoard }] of cuts.entries()) {
-    const share = sharesBehind?.[index] ?? 0;
-    const lacking = (missing[index] ?? 0) - money * share;
-    const gain = (perBoard[stock] ?? 0) - cents * share;
-    const slack = safety * (1 + Math.abs(missing[index] ?? 0) + money * share);
-    if (gain > 0) least = Math.max(least, Math.ceil((lacking - slack) / gain));
-    else if (gain < 0) most = Math.min(most, Math.floor((lacking - slack) / gain));
-    else if (lacking > slack) return [1, 0];
-  }
-  return [least, most];
+function isExcluded(
+  model: CuttingModel,
+  excluded: CompositionRules['excluded'],
+  boards: readonly number[],
+): boolean {
+  return excluded.some((known) =>
+    model.stocks.every(
+      ({ available }, stock) =>
+        available !== Number.POSITIVE_INFINITY || (boards[stock] ?? 0) <= (known[stock] ?? 0),
+    ),
+  );
 }

@@ -20,7 +20,9 @@ const sharesOfSixteenth = 2 ** 14;
 
 /** Makes the cut of a worth for each size. [any unit] */
 export function cutOfWorths(model: CuttingModel, worth: ArrayLike<number>): CompositionCut {
-  const values = model.sizes.map((_, size) => Math.max(0, Math.floor((worth[size] ?? 0) * sharesOfSixteenth)));
+  const values = model.sizes.map((_, size) =>
+    Math.max(0, Math.floor((worth[size] ?? 0) * sharesOfSixteenth)),
+  );
   const fill = bestFill(
     model,
     model.sizes.map(({ demand }) => demand),

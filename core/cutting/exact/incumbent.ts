@@ -2,7 +2,7 @@ import { isBetter } from '../better-loads.ts';
 import { centsOf, type Load } from '../cutting-model.ts';
 import { makePlan, type PlanParts } from '../make-plan.ts';
 import { purchaseSums } from '../purchase-sums.ts';
-import type { CutPlan, CuttingProblem } from '../cut-plan-types.ts';
+import type { CutPlan, CuttingProblem, ProofKind } from '../cut-plan-types.ts';
 import type { SolveControl, SolveProgress } from './solve-control.ts';
 
 /** The best plan so far and what no plan can be below, shared by the steps of an exact solve. */
@@ -16,8 +16,8 @@ export type Incumbent = {
   readonly target: () => number;
   /** Takes loads that are better. */
   readonly offer: (loads: readonly Load[] | undefined, phase: SolveProgress['phase']) => void;
-  /** Takes a bound that is higher, shown by a search in floating point. [cents] */
-  readonly raise: (cents: number, phase: SolveProgress['phase']) => void;
+  /** Takes a bound that is higher, and what shows it. [cents] */
+  readonly raise: (cents: number, proof: Exclude<ProofKind, 'none'>, phase: SolveProgress['phase']) => void;
   readonly tell: (phase: SolveProgress['phase']) => void;
   /** Whether bound and cost are one, here or in another solve of the same problem. */
   readonly closed: () => boolean;
@@ -76,10 +76,10 @@ export function startIncumbent(problem: CuttingProblem, quick: PlanParts, contro
       parts = { ...parts, loads };
       if (cheaper) tell(phase);
     },
-    raise(bound, phase) {
+    raise(bound, proof, phase) {
       const lifted = Math.min(sums.notBelow(bound), cents());
       if (lifted <= parts.boundCents) return;
-      parts = { ...parts, boundCents: lifted, proof: 'solver-tree' };
+      parts = { ...parts, boundCents: lifted, proof };
       tell(phase);
     },
     tell,

@@ -43,7 +43,7 @@ export function searchPatterns(
     .sort((a, b) => a.reduced - b.reduced || compareColumns(a.column, b.column));
   for (let count = firstPatterns; !incumbent.stopped(); count *= growth) {
     const slack = slackOf();
-    if (slack < 0) return incumbent.raise(incumbent.cents(), 'search');
+    if (slack < 0) return incumbent.raise(incumbent.cents(), 'solver-tree', 'search');
     patterns = patterns.filter(({ reduced }) => reduced <= slack);
     const all = listed.complete && patterns.length <= count * 2;
     const some = (all ? patterns : patterns.slice(0, count)).map(({ column }) => column);
@@ -67,7 +67,7 @@ function searchAmong(
     rewrite: false,
     stopped: incumbent.stopped,
     onProgress(_, treeBound) {
-      if (all) incumbent.raise(Math.min(target + 1, Math.ceil(treeBound - 1e-5)), 'search');
+      if (all) incumbent.raise(Math.min(target + 1, Math.ceil(treeBound - 1e-5)), 'solver-tree', 'search');
     },
     onSolution: (values) => incumbent.offer(loadsOfSolution(model, patterns, values), 'search'),
   });
@@ -75,7 +75,7 @@ function searchAmong(
     incumbent.offer(loadsOfSolution(model, patterns, answer.columnValues), 'search');
   if (answer.status === 'stopped') return false;
   // Nothing is left below the target, nor below what was found.
-  if (all) incumbent.raise(Math.min(target + 1, incumbent.cents()), 'search');
+  if (all) incumbent.raise(Math.min(target + 1, incumbent.cents()), 'solver-tree', 'search');
   return true;
 }
 

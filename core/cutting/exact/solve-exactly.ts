@@ -5,6 +5,7 @@ import { emptyPlan } from '../make-plan.ts';
 import { quickParts } from '../plan-cuts.ts';
 import { startIncumbent } from './incumbent.ts';
 import type { LinearPrograms } from './linear-programs.ts';
+import { searchCompositions } from './search-compositions.ts';
 import { searchPatterns } from './search-patterns.ts';
 import type { SolveControl, SolveStrategy } from './solve-control.ts';
 
@@ -24,9 +25,13 @@ export function solveExactly(
   if (problem.items.length === 0) return ok(emptyPlan(problem));
   const quick = quickParts(problem);
   if (!quick.ok) return quick;
-  const incumbent = startIncumbent(problem, quick.value, control);
+  const { parts, pool } = quick.value;
+  const { model, proven } = parts;
+  const incumbent = startIncumbent(problem, parts, control);
   incumbent.tell('quick');
-  if (!incumbent.stopped() && strategy === 'patterns')
-    searchPatterns(quick.value.model, quick.value.proven, programs, incumbent);
+  if (!incumbent.stopped() && strategy === 'patterns') {
+    const settled = searchCompositions(model, proven, pool, programs, incumbent);
+    if (!settled && !incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
+  }
   return ok(incumbent.plan(false));
 }
