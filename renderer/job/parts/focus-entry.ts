@@ -18,11 +18,18 @@ export function focusEntry(path: string): void {
       frame = window.requestAnimationFrame(look);
       return;
     }
+    if (entry !== null) unfold(entry);
     entry?.scrollIntoView({ block: 'center' });
     entry?.focus({ preventScroll: true });
     if (entry instanceof HTMLInputElement) entry.select();
   };
   frame = window.requestAnimationFrame(look);
+}
+
+/** Opens every panel that an entry is folded away in. */
+function unfold(entry: HTMLElement): void {
+  for (let at = entry.closest('details'); at !== null; at = at.parentElement?.closest('details') ?? null)
+    at.open = true;
 }
 
 function find(path: string, isNearEnough: boolean): HTMLElement | null {

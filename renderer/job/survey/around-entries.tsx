@@ -1,4 +1,4 @@
-import { Panel } from '../../kit/panel.tsx';
+import { FoldPanel } from '../../kit/fold-panel.tsx';
 import { JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { checkEntryLabels as labels } from '../../../core/trace/entry-labels.ts';
@@ -8,7 +8,7 @@ import { JobOption, optionsOf } from '../parts/option.tsx';
 export function AroundEntries({ index }: { readonly index: number }) {
   const at = (key: keyof typeof labels) => `survey.eaves.${index}.${key}`;
   return (
-    <Panel title="Around the eave">
+    <FoldPanel title="Around the eave" says="asked for by the checks">
       <div className="entries entries-2">
         <JobEntry
           path={at('rafterSpanIn')}
@@ -47,6 +47,6 @@ export function AroundEntries({ index }: { readonly index: number }) {
       <div className="switches">
         <JobSwitch path={at('serviceDropToMast')} label={labels.serviceDropToMast} />
       </div>
-    </Panel>
+    </FoldPanel>
   );
 }

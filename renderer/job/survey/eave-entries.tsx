@@ -2,6 +2,7 @@ import { Plus, X } from 'lucide-react';
 import type { ObstructionSurvey } from './obstruction.ts';
 import { Button } from '../../kit/button.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
+import { FoldPanel } from '../../kit/fold-panel.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { removeFrom } from '../editor/list-edits.ts';
 import { useJob } from '../job-context.ts';
@@ -9,6 +10,8 @@ import { JobChoice, JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { JobWords } from '../parts/words.tsx';
 import { addObstruction } from './obstruction.ts';
+import { OldBlockEntries, oldBlocksSay } from './old-block-entries.tsx';
+import { ReadingGrid } from './reading-grid.tsx';
 
 const deckChoices = [
   { id: 'planks', label: 'Planks' },
@@ -29,6 +32,7 @@ export function EaveEntries({ index }: { readonly index: number }) {
         <JobEntry path={at('heightAbovePlateIn')} label="Height above plate" />
         <JobEntry path={at('plateWidthIn')} label="Plate width" />
         <JobEntry path={at('joistThicknessIn')} label="Joist thickness" />
+        <JobEntry path={at('joistDepthIn')} label="Joist depth" blankMeans="as the rafter" />
         <JobEntry path={at('rafterThicknessIn')} label="Rafter thickness" />
         <JobEntry path={at('rafterDepthIn')} label="Rafter depth" />
         <JobEntry path={at('clearBackspanIn')} label="Clear backspan" blankMeans="nothing in the way" />
@@ -47,6 +51,40 @@ export function EaveEntries({ index }: { readonly index: number }) {
       <Obstructions index={index} obstructions={obstructions} />
     </Panel>
   );
+}
+
+/** Readings of the wall and of the plate, and bays unlike the others: folded up until they are needed. */
+export function EaveReadings({ index }: { readonly index: number }) {
+  const { documents } = useJob();
+  const eave = documents.survey.eaves[index];
+  if (eave === undefined) return null;
+  return (
+    <>
+      <FoldPanel title="Wall from a string" says={countSays(eave.wallReadings.length, 'straight')}>
+        <p className="muted panel-note">
+          Stretch a string along the wall and read how far the framing face stands out of it: in is minus.
+          Between readings the wall is taken to run straight.
+        </p>
+        <ReadingGrid eaveIndex={index} list="wallReadings" what="The wall" heading="Out" />
+      </FoldPanel>
+      <FoldPanel title="Plate from a level" says={countSays(eave.plateReadings.length, 'level')}>
+        <p className="muted panel-note">
+          How high the plate’s top lies against a level line: below it is minus. The fascia line “level” goes
+          by it.
+        </p>
+        <ReadingGrid eaveIndex={index} list="plateReadings" what="The plate" heading="Up" />
+      </FoldPanel>
+      {eave.rafters.length < 2 ? null : (
+        <FoldPanel title="Old blocks by bay" says={oldBlocksSay(eave)}>
+          <OldBlockEntries index={index} />
+        </FoldPanel>
+      )}
+    </>
+  );
+}
+
+function countSays(count: number, without: string): string {
+  return count === 0 ? `none: ${without}` : count === 1 ? '1 reading' : `${count} readings`;
 }
 
 function Obstructions(props: {

@@ -32,6 +32,8 @@ export const gridColumns: readonly GridColumn[] = [
     title: 'Clear back',
     blankMeans: (eave) => (eave.clearBackspanIn === null ? 'clear' : formatLength(eave.clearBackspanIn)),
   },
+  { key: 'oldTailIn', title: 'Old tail', blankMeans: () => undefined },
+  { key: 'condition', title: 'Condition', blankMeans: () => undefined },
   { key: 'note', title: 'Note', blankMeans: () => undefined },
 ];
 
@@ -41,6 +43,13 @@ export const joistWords: Readonly<Record<RafterSurvey['joist'], string>> = {
   left: 'Left',
   right: 'Right',
   both: 'Both',
+};
+
+/** In what state an old rafter is, in words. */
+export const conditionWords: Readonly<Record<RafterSurvey['condition'], string>> = {
+  sound: 'Sound',
+  doubtful: 'Doubtful',
+  rotten: 'Rotten',
 };
 
 /** What a reading means, by the eave's way of reading. */

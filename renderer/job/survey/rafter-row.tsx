@@ -9,7 +9,7 @@ import { enterNextReading } from '../editor/rafter-list.ts';
 import { entryProblem } from '../parts/entry.tsx';
 import { Said } from '../parts/said.tsx';
 import { useTypedText } from '../parts/use-typed-text.ts';
-import { gridColumns, joistWords } from './grid-columns.ts';
+import { conditionWords, gridColumns, joistWords } from './grid-columns.ts';
 
 /** Drafts of one row by the key of their cell. */
 export type RowDrafts = Readonly<Record<string, string>>;
@@ -85,7 +85,27 @@ export const RafterRow = memo(function RafterRow(props: RowProps) {
           rafter === null ? (
             <td key={column.key} />
           ) : column.key === 'joist' ? (
-            <JoistCell key={column.key} {...{ rafter, row, base, editor }} column={index + 1} />
+            <ChoiceCell
+              key={column.key}
+              {...{ row, base, editor }}
+              column={index + 1}
+              name="joist"
+              title={column.title}
+              value={rafter.joist}
+              usual="none"
+              words={joistWords}
+            />
+          ) : column.key === 'condition' ? (
+            <ChoiceCell
+              key={column.key}
+              {...{ row, base, editor }}
+              column={index + 1}
+              name="condition"
+              title={column.title}
+              value={rafter.condition}
+              usual="sound"
+              words={conditionWords}
+            />
           ) : (
             <Fragment key={column.key}>
               {cell(
@@ -164,29 +184,34 @@ function Cell(props: {
   );
 }
 
-function JoistCell(props: {
-  readonly rafter: RafterSurvey;
+/** A cell of the grid with a few choices; the usual one stands grey. */
+function ChoiceCell(props: {
   readonly row: number;
   readonly column: number;
   readonly base: string;
   readonly editor: JobEditor;
+  readonly name: 'joist' | 'condition';
+  readonly title: string;
+  readonly value: string;
+  readonly usual: string;
+  readonly words: Readonly<Record<string, string>>;
 }) {
-  const { rafter, row, base, editor } = props;
+  const { row, base, editor, name, value } = props;
   return (
     <td className="grid-cell">
       <select
-        className={rafter.joist === 'none' ? 'cell-input cell-none' : 'cell-input'}
-        aria-label={`Rafter ${row + 1}, joist on`}
-        value={rafter.joist}
-        data-path={`${base}.joist`}
+        className={value === props.usual ? 'cell-input cell-none' : 'cell-input'}
+        aria-label={`Rafter ${row + 1}, ${props.title.toLowerCase()}`}
+        value={value}
+        data-path={`${base}.${name}`}
         data-row={row}
         data-column={props.column}
         onChange={(event) => {
-          const { value } = event.target;
-          editor.change(`joist at rafter ${row + 1}`, (now) => withValueAt(now, `${base}.joist`, value));
+          const chosen = event.target.value;
+          editor.change(`${name} at rafter ${row + 1}`, (now) => withValueAt(now, `${base}.${name}`, chosen));
         }}
       >
-        {Object.entries(joistWords).map(([key, words]) => (
+        {Object.entries(props.words).map(([key, words]) => (
           <option key={key} value={key}>
             {words}
           </option>

@@ -3,7 +3,7 @@ import { Findings } from '../parts/findings.tsx';
 import { PlanView } from '../parts/plan-view.tsx';
 import { useJob } from '../job-context.ts';
 import { AroundEntries } from './around-entries.tsx';
-import { EaveEntries } from './eave-entries.tsx';
+import { EaveEntries, EaveReadings } from './eave-entries.tsx';
 import { HouseEntries } from './house-entries.tsx';
 import { RakesOfEave } from './rake-entries.tsx';
 import { RafterGrid } from './rafter-grid.tsx';
@@ -25,6 +25,7 @@ export function SurveySection() {
           </div>
           <div className="survey-side">
             <EaveEntries index={index} />
+            <EaveReadings index={index} />
             <AroundEntries index={index} />
             <RakesOfEave eaveId={eave.id} />
             <Findings eaveId={eave.id} />
