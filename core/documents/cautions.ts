@@ -41,9 +41,12 @@ export const yearUnknownCaution =
   'The year of the house is not known. If it was built before 1978, its paint may hold lead and the federal ' +
   'lead-safe rule may apply. Find out before work begins.';
 
+/** Stands on the crew's sheets, which follow the layout sheet with all cautions. */
+export const structuralBlock: Block = { kind: 'caution', text: structuralCaution };
+
 /** The cautions that a job's papers carry. */
 export function cautionBlocks(input: JobInput): readonly Block[] {
-  return [{ kind: 'caution', text: structuralCaution }, ...paintCautionBlocks(input)];
+  return [structuralBlock, ...paintCautionBlocks(input)];
 }
 
 /** What is said of old paint, by the year of the house. */

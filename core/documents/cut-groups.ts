@@ -2,6 +2,7 @@ import type { EaveDesign } from '../eave/design-document.ts';
 import type { RafterSection } from '../eave/section-types.ts';
 import type { EaveLayout, Extender } from '../layout/layout-types.ts';
 import type { EaveParts } from './eave-drawings.ts';
+import { fewestSets } from './fewest-sets.ts';
 
 /** A tail with the eave it belongs to. */
 export type TailToCut = {
@@ -35,7 +36,8 @@ type CutFigures = {
 /**
  * Groups the tails of a job so that each group is cut from one template: all of one stock and kind of seat, and none of
  * heel, seat, height over the seat and slant of the plumb cut further from the drawn one than the tolerance. As few groups
- * as repeatedly taking the tail that stands for most of the rest gives (greedy cover). Tails in place are left out.
+ * as can be, each drawn from one of its tails; every tail goes to the template that it is least off. Tails in place are
+ * left out.
  * Worked: heels 1, 1-1/16, 1-1/8 at 1/16 in. -> one group, drawn from the middle one.
  * @param eaves - of the job.
  * @param toleranceIn - most that a line may be off. [in]
@@ -60,30 +62,20 @@ function kindOf({ extender, design }: TailToCut): string {
 function cover(tails: readonly TailToCut[], toleranceIn: number): readonly Omit<CutGroup, 'number'>[] {
   const figures = new Map(tails.map((tail) => [tail, figuresOf(tail.extender.section)]));
   const off = (one: TailToCut, other: TailToCut): number => offBy(figures.get(one), figures.get(other));
-  const groups: Omit<CutGroup, 'number'>[] = [];
-  let left = tails;
-  while (left.length > 0) {
-    const model = models(left, figures, toleranceIn)
-      .map((tail) => ({
-        tail,
-        reached: left.filter((other) => off(tail, other) <= toleranceIn + 1e-9),
-      }))
-      .map(({ tail, reached }) => ({
-        tail,
-        reached,
-        most: Math.max(...reached.map((other) => off(tail, other))),
-      }))
-      .reduce((best, one) =>
-        one.reached.length > best.reached.length ||
-        (one.reached.length === best.reached.length && one.most < best.most - 1e-9)
-          ? one
-          : best,
-      );
-    const taken = new Set(model.reached);
-    groups.push({ model: model.tail, tails: model.reached, mostOffIn: model.most });
-    left = left.filter((tail) => !taken.has(tail));
-  }
-  return groups;
+  const candidates = models(tails, figures, toleranceIn);
+  const chosen = fewestSets(
+    tails.length,
+    candidates.map((model) =>
+      tails.flatMap((tail, index) => (off(model, tail) <= toleranceIn + 1e-9 ? [index] : [])),
+    ),
+  ).flatMap((index) => candidates[index] ?? []);
+  const nearest = (tail: TailToCut): TailToCut =>
+    chosen.reduce((best, model) => (off(model, tail) < off(best, tail) - 1e-9 ? model : best));
+  return [...Map.groupBy(tails, nearest)].map(([model, ofModel]) => ({
+    model,
+    tails: ofModel,
+    mostOffIn: Math.max(...ofModel.map((tail) => off(model, tail))),
+  }));
 }
 
 /** Tails that may stand for a group: one of each that no tape tells apart, so that long eaves are grouped quickly. */

@@ -1,3 +1,4 @@
+import { drawElevation } from '../drawings/draw-elevation.ts';
 import { drawFasciaLine } from '../drawings/draw-fascia-line.ts';
 import { drawPlan, planSizes } from '../drawings/draw-plan.ts';
 import { drawPlateDetail } from '../drawings/draw-plate-detail.ts';
@@ -47,10 +48,30 @@ export function plateDetailOf({ layout, survey, design }: EaveParts): Drawing | 
   return extender === undefined ? undefined : drawPlateDetail(layout, extender, survey, design);
 }
 
-/** Plans of an eave, a long one in equal stretches. */
-export function plansOf({ layout, survey, design }: EaveParts): readonly Drawing[] {
-  return stretches(layout.wallLengthIn).map(({ fromIn, toIn }) =>
-    drawPlan(layout, { ...planSizes(survey, design), fromIn, toIn }),
+/**
+ * Plans of an eave, a long one in equal stretches.
+ * @param longestIn - longest stretch on one plan. [in]
+ * @param panelJointsIn - stations where panels of the new deck meet. [in]
+ */
+export function plansOf(
+  { layout, survey, design }: EaveParts,
+  longestIn = longestStretchIn,
+  panelJointsIn: readonly number[] = [],
+): readonly Drawing[] {
+  return stretches(layout.wallLengthIn, longestIn).map(({ fromIn, toIn }) =>
+    drawPlan(layout, { ...planSizes(survey, design), panelJointsIn, fromIn, toIn }),
+  );
+}
+
+/** Elevations of an eave's fascia, a long one in equal stretches; none where it has none. */
+export function elevationsOf(
+  { layout, survey, design }: EaveParts,
+  longestIn: number,
+  panelJointsIn: readonly number[],
+): readonly Drawing[] {
+  if (layout.fascia.length === 0) return [];
+  return stretches(layout.wallLengthIn, longestIn).map(({ fromIn, toIn }) =>
+    drawElevation(layout, survey, design, { panelJointsIn, tailsBy: 'mark', fromIn, toIn }),
   );
 }
 
@@ -64,8 +85,11 @@ export function wallBowOf({ layout, survey }: EaveParts): Drawing | undefined {
   return layout.lineInPlan.bowed ? drawWallBow(layout, survey.wallReadings) : undefined;
 }
 
-function stretches(wallIn: number): readonly { readonly fromIn: number; readonly toIn: number }[] {
-  const count = Math.max(1, Math.ceil(wallIn / longestStretchIn));
+function stretches(
+  wallIn: number,
+  longestIn: number,
+): readonly { readonly fromIn: number; readonly toIn: number }[] {
+  const count = Math.max(1, Math.ceil(wallIn / longestIn));
   return Array.from({ length: count }, (_, index) => ({
     fromIn: (wallIn * index) / count,
     toIn: (wallIn * (index + 1)) / count,

@@ -3,10 +3,15 @@ import type { JobResult } from '../job/job-result.ts';
 import { assertNever } from '../result.ts';
 import { calculationSheet } from './calculation-sheet.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
+import { layoutSheet } from './layout-sheet.ts';
+import { listsSheet } from './lists-sheet.ts';
 import { quoteSheet } from './quote-sheet.ts';
+import { setUpCardSheet } from './set-up-card-sheet.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
+import { stringLineSheet } from './string-line-sheet.ts';
 import { sawListSheet } from './saw-list-sheet.ts';
 import { takeoffSheet } from './takeoff-sheet.ts';
+import { templatesSheet } from './templates-sheet.ts';
 import { tidySheet } from './tidy-sheet.ts';
 
 /** Says what one paper of a job says, as data: the painter and the printer add no figure of their own. */
@@ -22,6 +27,16 @@ function sheetOf(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
       return cutListSheet(input, result);
     case 'saw-list':
       return sawListSheet(input, result);
+    case 'layout':
+      return layoutSheet(input, result);
+    case 'lists':
+      return listsSheet(input, result);
+    case 'string-line':
+      return stringLineSheet(input, result);
+    case 'templates':
+      return templatesSheet(input, result);
+    case 'set-up-card':
+      return setUpCardSheet(input, result);
     case 'quote':
       return quoteSheet(input, result);
     case 'calculation':

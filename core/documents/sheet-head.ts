@@ -2,10 +2,16 @@ import type { JobInput } from '../job/job-file.ts';
 import { footCaution } from './cautions.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
 
-const titles: Readonly<Record<SheetKind, string>> = {
+/** What each sheet is called, on paper and on the screen. */
+export const sheetTitles: Readonly<Record<SheetKind, string>> = {
   takeoff: 'Takeoff',
   'cut-list': 'Cut list',
   'saw-list': 'Saw list',
+  layout: 'Layout sheet',
+  lists: 'Crew lists',
+  'string-line': 'String line',
+  templates: 'Seat templates',
+  'set-up-card': 'Set-up cards',
   quote: 'Quote',
   calculation: 'Calculation',
 };
@@ -15,8 +21,8 @@ export function sheetHead(kind: SheetKind, input: JobInput): Omit<Sheet, 'blocks
   const { settings, job } = input;
   return {
     kind,
-    title: titles[kind],
-    fileName: fileName([input.asOf, job.name, '-', titles[kind].toLowerCase()].join(' ')),
+    title: sheetTitles[kind],
+    fileName: fileName([input.asOf, job.name, '-', sheetTitles[kind].toLowerCase()].join(' ')),
     shop: {
       name: settings.shopName,
       licence: settings.licenceNumber,

@@ -1,7 +1,18 @@
 import type { Drawing } from '../drawings/drawing.ts';
 
 /** The sheets that the program prints. */
-export const sheetKinds = ['takeoff', 'cut-list', 'saw-list', 'quote', 'calculation'] as const;
+export const sheetKinds = [
+  'takeoff',
+  'cut-list',
+  'saw-list',
+  'layout',
+  'lists',
+  'string-line',
+  'templates',
+  'set-up-card',
+  'quote',
+  'calculation',
+] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
 /** Those that a saved estimate keeps as they were, to be printed again whatever the program or the prices do later. */

@@ -8,7 +8,7 @@ import { rectangle } from './plan-view.ts';
 const linePt = 12;
 
 /**
- * Draws the new deck laid flat, its lower edge below: every panel or plank with its length, the tails under it as hidden
+ * Draws the new deck laid flat, its lower edge below: every panel or plank with its length, the tails under it as thin
  * lines, and joints that no tail carries marked.
  * @param layout - the eave. [in]
  * @param boards - panels or planks as laid. [in]
@@ -28,19 +28,10 @@ export function drawDeck(layout: EaveLayout, boards: readonly CoverBoard[]): Dra
     description: describe(layout, boards, loose.length),
     shapes: [
       ...boards.flatMap(boardShapes),
-      ...layout.extenders.flatMap(({ mark, leftIn, rightIn }): readonly Shape[] =>
-        leftIn < maxX && rightIn > minX
-          ? [
-              {
-                kind: 'polygon',
-                points: rectangle(Math.max(minX, leftIn), Math.min(maxX, rightIn), minY, maxY),
-                pen: 'hidden',
-                fill: 'none',
-                ref: `piece/${mark}`,
-                title: `Tail ${mark}`,
-              },
-            ]
-          : [],
+      ...layout.extenders.flatMap(({ leftIn, rightIn }) =>
+        [leftIn, rightIn]
+          .filter((x) => x > minX && x < maxX)
+          .map((x): Shape => ({ kind: 'line', from: [x, minY], to: [x, maxY], pen: 'light' })),
       ),
       ...loose.flatMap(({ stationIn, lowIn, highIn }) => cross([stationIn, (lowIn + highIn) / 2])),
       jointLine(boards, minX, minY),

@@ -13,6 +13,8 @@ import { rectangle } from './plan-view.ts';
 export type ElevationOptions = {
   /** Stations where panels of the lowest course of the new deck end against one another. [in] */
   readonly panelJointsIn?: readonly number[];
+  /** What is written at each tail: its mark alone where `mark`, its station too where absent. */
+  readonly tailsBy?: 'mark' | 'station';
   /** The stretch of wall to draw, by station; the whole eave where absent. [in] */
   readonly fromIn?: number;
   readonly toIn?: number;
@@ -90,7 +92,7 @@ export function drawElevation(
       ...(options.panelJointsIn ?? [])
         .filter(inside)
         .flatMap((station) => panelJoint(station, heights.lineAt)),
-      stations(layout, box, inside),
+      stations(layout, box, inside, options.tailsBy ?? 'station'),
     ],
     ...box,
   };
@@ -186,7 +188,12 @@ function panelJoint(station: number, lineAt: (stationIn: number) => number): rea
 }
 
 /** Tails, ends and joints of the boards as running dimensions; a joint stands with the tail that it lands on. */
-function stations(layout: EaveLayout, box: Box, inside: (stationIn: number) => boolean): Shape {
+function stations(
+  layout: EaveLayout,
+  box: Box,
+  inside: (stationIn: number) => boolean,
+  tailsBy: 'mark' | 'station',
+): Shape {
   const joints = layout.fascia.slice(1).map(({ fromIn }) => fromIn);
   const ends = [
     ...layout.fascia.slice(0, 1).map(({ fromIn }) => fromIn),
@@ -201,7 +208,10 @@ function stations(layout: EaveLayout, box: Box, inside: (stationIn: number) => b
     })),
     ...layout.extenders
       .filter(({ id }) => ![...onTail.values()].includes(id))
-      .map(({ mark, centreIn }) => ({ atIn: centreIn, text: `${mark}  ${formatLength(centreIn)}` })),
+      .map(({ mark, centreIn }) => ({
+        atIn: centreIn,
+        text: tailsBy === 'mark' ? mark : `${mark}  ${formatLength(centreIn)}`,
+      })),
   ]
     .filter(({ atIn }) => inside(atIn))
     .toSorted((a, b) => a.atIn - b.atIn);

@@ -85,7 +85,7 @@ export function drawNailPattern(parts: SectionParts, joint: LapNails): Drawing {
         }),
       ),
       ...runningRows(joint, backIn, -depthIn),
-      ...edgeDistances(joint, rowY, depthIn, box.maxX),
+      rowHeights(joint, rowY, depthIn, box.maxX),
     ],
     ...box,
   };
@@ -166,24 +166,18 @@ function runningRows(joint: LapNails, backIn: number, lowIn: number): readonly S
   });
 }
 
-/** Edge to first row, row to row, last row to the other edge, and the last nail to the lap's end. */
-function edgeDistances(
-  joint: LapNails,
-  rowY: (row: number) => number,
-  depthIn: number,
-  atX: number,
-): readonly Shape[] {
-  const heights = [0, ...Array.from({ length: joint.rows }, (_, index) => rowY(index + 1)), -depthIn];
-  return heights.slice(1).map((y, index): Shape => {
-    const above = heights[index] ?? 0;
-    return {
-      kind: 'dimension',
-      from: [atX, above],
-      to: [atX, y],
-      offsetPt: 12,
-      text: formatLength(above - y),
-    };
-  });
+/** The rows as running dimensions from the top edge down. */
+function rowHeights(joint: LapNails, rowY: (row: number) => number, depthIn: number, atX: number): Shape {
+  const downs = [...Array.from({ length: joint.rows }, (_, index) => -rowY(index + 1)), depthIn];
+  return {
+    kind: 'running',
+    origin: [atX, 0],
+    direction: [0, -1],
+    fromIn: 0,
+    toIn: depthIn,
+    offsetPt: 10,
+    stops: downs.map((atIn) => ({ atIn, text: formatLength(atIn) })),
+  };
 }
 
 function describe({ extender }: SectionParts, { nails, nail, rows, lap }: LapNails): string {

@@ -1,5 +1,6 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import { type EdgeBoards, edgeBoards } from '../eave/edge-boards.ts';
+import type { Extender } from '../layout/layout-types.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { EaveSurvey, WallReading } from '../survey/survey-document.ts';
 import { formatLength } from '../units/format-length.ts';
@@ -30,7 +31,7 @@ export type PlanOptions = {
 };
 
 /** How far old members are drawn in past the longest backspan. [in] */
-const pastBackIn = 10;
+const pastBackIn = 6;
 
 /** Distance of the running dimensions: clear of the rafters' numbers above, and of the fascia below. [pt] */
 const rafterLinePt = 18;
@@ -68,7 +69,7 @@ export function drawPlan(layout: PlanLayout, options: PlanOptions = {}): Drawing
       ...edge(view),
       ...panelJoints(view, options.panelJointsIn ?? [], options.tieBackIn ?? 0),
       ...rafterStations(view),
-      ...tailStations(view, options.tailsBy ?? 'station'),
+      ...tailStations(view, options.tailsBy ?? 'station', options.panelJointsIn ?? []),
       ...unplaced(view),
     ],
     ...box,
@@ -130,23 +131,33 @@ function rafterStations({ layout, box, inside }: PlanView): readonly Shape[] {
   ];
 }
 
-/** The new tails' marks and centres as running dimensions; a method that is not the plain one is named. */
-function tailStations({ layout, box, inside }: PlanView, tailsBy: 'mark' | 'station'): readonly Shape[] {
+/**
+ * The new tails' marks and centres as running dimensions; a method that is not the plain one is named, and so is a joint
+ * of panels, which has a stop of its own where no tail is under it.
+ */
+function tailStations(
+  { layout, box, inside }: PlanView,
+  tailsBy: 'mark' | 'station',
+  jointsIn: readonly number[],
+): readonly Shape[] {
   const tails = layout.extenders.filter(({ centreIn }) => inside(centreIn));
-  if (tails.length === 0) return [];
-  return [
-    runningAlong(
-      box,
-      box.minY,
-      -tailLinePt,
-      tails.map(({ mark, method, centreIn }) => ({
-        atIn: centreIn,
-        text: [mark, methodTags[method], ...(tailsBy === 'mark' ? [] : [formatLength(centreIn)])]
-          .filter((word) => word !== '')
-          .join('  '),
-      })),
-    ),
-  ];
+  const isOn = ({ leftIn, rightIn }: Extender, at: number): boolean => at >= leftIn && at <= rightIn;
+  const loose = jointsIn.filter((at) => inside(at) && !layout.extenders.some((tail) => isOn(tail, at)));
+  const stops = [
+    ...tails.map((tail) => ({
+      atIn: tail.centreIn,
+      text: [
+        tail.mark,
+        methodTags[tail.method],
+        tailsBy === 'mark' ? '' : formatLength(tail.centreIn),
+        jointsIn.some((at) => isOn(tail, at)) ? 'panel' : '',
+      ]
+        .filter((word) => word !== '')
+        .join('  '),
+    })),
+    ...loose.map((at) => ({ atIn: at, text: `panel  ${formatLength(at)}` })),
+  ].toSorted((a, b) => a.atIn - b.atIn);
+  return stops.length === 0 ? [] : [runningAlong(box, box.minY, -tailLinePt, stops)];
 }
 
 function runningAlong(

@@ -68,15 +68,15 @@ function labels(
   const { section } = extender;
   const plumbDeg = section.slopeAngleDeg - 90;
   const texts: Shape[] = [
-    text([(box.minX + box.maxX) / 2, -0.22], 'top edge of the piece, crown up', 9),
-    text([box.maxX - 0.1, -0.55], 'tail this way', 9, 'end'),
-    text([box.minX + 0.1, -0.55], 'back end', 9, 'start'),
+    text([(box.minX + box.maxX) / 2, -0.22], 'top edge of the piece, crown up', 11),
+    text([box.maxX - 0.1, -0.55], 'tail this way', 11, 'end'),
+    text([box.minX + 0.1, -0.55], 'back end', 11, 'start'),
     {
       kind: 'text',
       at: [plumbFoot[0] * 0.32 + 0.14, plumbFoot[1] * 0.32],
       text: 'wall line, plumb',
       anchor: 'middle',
-      sizePt: 9,
+      sizePt: 11,
       rotateDeg: plumbDeg,
     },
   ];
@@ -92,7 +92,7 @@ function labels(
         at: [seat[0] - 0.04, seat[1] + 0.1],
         text: `seat ${formatInches(bearing.seatIn)}`,
         anchor: 'middle',
-        sizePt: 9,
+        sizePt: 11,
         rotateDeg: section.slopeAngleDeg,
       },
       {
@@ -100,7 +100,7 @@ function labels(
         at: [heel[0] + 0.14, heel[1] + 0.06],
         text: `heel ${formatInches(bearing.heelCutIn)}`,
         anchor: 'start',
-        sizePt: 9,
+        sizePt: 11,
       },
     );
   }

@@ -92,22 +92,14 @@ function marksAndJoints(view: PlanView): readonly Shape[] {
 
 /** Where panels of the new deck end against one another: a line across the overhang and the tie-in. */
 export function panelJoints(view: PlanView, jointsIn: readonly number[], insideIn: number): readonly Shape[] {
-  return jointsIn.filter(view.inside).flatMap((stationIn): readonly Shape[] => [
-    {
+  return jointsIn.filter(view.inside).map(
+    (stationIn): Shape => ({
       kind: 'line',
       from: [stationIn, tailLineAt(view.layout, stationIn) - view.edgeBoards.thicknessIn],
       to: [stationIn, insideIn],
       pen: 'cut',
-    },
-    {
-      kind: 'text',
-      at: [stationIn - 0.8, tailLineAt(view.layout, stationIn) + 3],
-      text: 'panel joint',
-      anchor: 'start',
-      sizePt: 6,
-      rotateDeg: 90,
-    },
-  ]);
+    }),
+  );
 }
 
 /** Where a fascia board's mark stands: in the middle of the drawn bay that is nearest to the middle of the board. */

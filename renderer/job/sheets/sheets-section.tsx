@@ -2,6 +2,7 @@ import { Download, ExternalLink } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import type { CommandOutput } from '../../../core/contract/contract.ts';
 import { lackSentences } from '../../../core/documents/lacks.ts';
+import { sheetTitles } from '../../../core/documents/sheet-head.ts';
 import { type SheetKind, sheetKinds } from '../../../core/documents/sheet.ts';
 import type { Problem } from '../../../core/problems/problem.ts';
 import { problemSentence } from '../../../core/problems/sentence.ts';
@@ -15,14 +16,6 @@ import { SelectField } from '../../kit/select-field.tsx';
 import { useJob } from '../job-context.ts';
 import { allSaved } from '../parts/all-saved.ts';
 import { NoFigures } from '../parts/no-figures.tsx';
-
-const sheetWords: Readonly<Record<SheetKind, string>> = {
-  takeoff: 'Takeoff',
-  'cut-list': 'Cut list',
-  'saw-list': 'Saw list',
-  quote: 'Quote',
-  calculation: 'Calculation',
-};
 
 type PaperSize = 'letter' | 'a4';
 
@@ -56,7 +49,7 @@ export function SheetsSection() {
         <SelectField
           label="Sheet"
           value={sheet}
-          choices={sheetKinds.map((kind) => ({ id: kind, label: sheetWords[kind] }))}
+          choices={sheetKinds.map((kind) => ({ id: kind, label: sheetTitles[kind] }))}
           onChange={setSheet}
         />
         <SelectField
