@@ -2,6 +2,7 @@ import type { EaveLayout } from '../layout/layout-types.ts';
 import type { WallReading } from '../survey/survey-document.ts';
 import { wallOutIn } from '../survey/wall-line.ts';
 import { formatInches } from '../units/format-length.ts';
+import { outText } from '../units/offset-words.ts';
 import { exaggeration } from './draw-fascia-line.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
 
@@ -107,11 +108,4 @@ function describe({ lineInPlan: { kind, least, most } }: EaveLayout): string {
 
 function joined(points: readonly Point[], pen: 'old' | 'new'): readonly Shape[] {
   return points.slice(1).map((to, index): Shape => ({ kind: 'line', from: points[index] ?? to, to, pen }));
-}
-
-/** Writes how far a reading stands out of or in from the reference line. */
-export function outText(outIn: number): string {
-  const text = formatInches(Math.abs(outIn));
-  if (text === '0"') return '0';
-  return outIn > 0 ? `${text} out` : `${text} in`;
 }

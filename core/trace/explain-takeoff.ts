@@ -1,12 +1,12 @@
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
-import type { EaveLayout } from '../layout/layout-types.ts';
 import { onHandIdOf } from '../pricing/boards-on-hand.ts';
 import { stockGroup } from '../cutting/stock-group.ts';
 import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatUsd, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
+import { edgeParts } from './explain-edge.ts';
 import type { Explanation, TracePart } from './trace.ts';
 
 /** A line of the takeoff. `line/ID` */
@@ -35,7 +35,10 @@ export function explainPiece(mark: string, input: JobInput, result: JobResult): 
     title: `${mark}, ${stockGroup(piece.stock)}, ${rake?.name ?? layout.name}`,
     value: length,
     how: pieceInWords(piece, length),
-    parts: piece.use === 'fascia' ? fasciaParts(piece, layout, input) : [solvedPart(piece, length)],
+    parts:
+      piece.use === 'fascia' || piece.use === 'sub-fascia'
+        ? edgeParts(piece, layout, input)
+        : [solvedPart(piece, length)],
   };
 }
 
@@ -113,40 +116,23 @@ function pieceInWords(piece: Piece, length: string): string {
   }
 }
 
+/** What gave a piece its length: its section or bay, and of the parts of a tail what fixed those. */
 function solvedPart(piece: Piece, length: string): TracePart {
-  const label =
-    piece.rakeId !== undefined ? 'Its place at the rake' : piece.use === 'block' ? 'Its bay' : 'Its section';
-  return { label, value: length, ref: piece.ref };
-}
-
-/** What fixes the two ends of a fascia board: the wall's end and how far it runs past, or the tail it is jointed on. */
-function fasciaParts(piece: Piece, layout: EaveLayout, input: JobInput): readonly TracePart[] {
-  const board = layout.fascia.find(({ mark }) => mark === piece.mark);
-  const design = input.design.eaves.find(({ eaveId }) => eaveId === layout.eaveId);
-  if (board === undefined || design === undefined) return [];
-  const end = (stationIn: number, side: 'left' | 'right'): readonly TracePart[] => {
-    const tail = layout.extenders.find(({ centreIn }) => Math.abs(centreIn - stationIn) < 1 / 32);
-    const atWallEnd = board[`${side}End`] === 'square';
-    if (!atWallEnd && tail !== undefined)
-      return [
-        {
-          label: `${side === 'left' ? 'Left' : 'Right'} joint on ${tail.mark}, at ${formatLength(stationIn)}`,
-          value: `${tail.side} of rafter ${tail.rafterNumber}`,
-          ref: `station/${layout.eaveId}/${tail.rafterId}`,
-        },
-      ];
-    const past = side === 'left' ? 'pastLeftIn' : 'pastRightIn';
-    return [
-      {
-        label: `Past the ${side} end of the wall`,
-        value: formatLength(design.fascia[past]),
-        ref: `design/${layout.eaveId}/fascia.${past}`,
-      },
-    ];
-  };
-  return [
-    ...end(board.fromIn, 'left'),
-    ...end(board.toIn, 'right'),
-    { label: 'Wall line', value: formatLength(layout.wallLengthIn), ref: `eave/${layout.eaveId}/lengthIn` },
-  ];
+  if (piece.rakeId !== undefined) return { label: 'Its place at the rake', value: length, ref: piece.ref };
+  const ofTail = (kind: string): string => piece.ref.replace(/^section\//, `${kind}/`);
+  switch (piece.use) {
+    case 'block':
+      return { label: 'Its bay', value: length, ref: piece.ref };
+    case 'filler':
+      return { label: 'The filler', value: length, ref: ofTail('filler') };
+    case 'header':
+      return { label: 'Between its rafters', value: length, ref: ofTail('header') };
+    case 'shim':
+    case 'packer':
+      return { label: 'How its tail meets the plate', value: length, ref: ofTail('fit') };
+    case 'ledger':
+      return { label: 'Its place', value: length, ref: piece.ref };
+    default:
+      return { label: 'Its section', value: length, ref: piece.ref };
+  }
 }

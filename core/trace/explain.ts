@@ -11,10 +11,12 @@ import {
   explainSurveyEntry,
 } from './explain-entry.ts';
 import { explainCheck } from './explain-check.ts';
-import { explainBay, explainSection, explainStation } from './explain-geometry.ts';
 import { explainCost, explainTotal } from './explain-money.ts';
 import { explainRake } from './explain-rake.ts';
+import { explainBay, explainStation } from './explain-station.ts';
+import { explainFiller, explainFit, explainHeader, explainOverhang, explainSection } from './explain-tail.ts';
 import { explainBoard, explainLine, explainPiece } from './explain-takeoff.ts';
+import { explainFasciaLine, explainPlateReading, explainWallReading } from './explain-wall.ts';
 import { splitRef } from './ref.ts';
 import type { Explanation } from './trace.ts';
 
@@ -41,6 +43,20 @@ export function explain(ref: string, input: JobInput, result: JobResult): Explan
       return explainBoard(rest, input, result);
     case 'section':
       return explainSection(rest, input, result);
+    case 'overhang':
+      return explainOverhang(rest, input, result);
+    case 'fit':
+      return explainFit(rest, input, result);
+    case 'filler':
+      return explainFiller(rest, input, result);
+    case 'header':
+      return explainHeader(rest, input, result);
+    case 'fascia-line':
+      return explainFasciaLine(rest, input, result);
+    case 'wall':
+      return explainWallReading(rest, input);
+    case 'plate':
+      return explainPlateReading(rest, input);
     case 'station':
       return explainStation(rest, input, result);
     case 'bay':
