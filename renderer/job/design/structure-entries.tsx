@@ -1,4 +1,4 @@
-import { Panel } from '../../kit/panel.tsx';
+import { FoldPanel } from '../../kit/fold-panel.tsx';
 import { JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { checkEntryLabels as labels } from '../../../core/trace/entry-labels.ts';
@@ -13,7 +13,7 @@ const ratings = [
 export function StructureEntries({ index }: { readonly index: number }) {
   const at = (key: keyof typeof labels) => `design.eaves.${index}.structure.${key}`;
   return (
-    <Panel title="Structure">
+    <FoldPanel title="Structure" says="lumber, panels, vents, ties">
       <div className="entries entries-2">
         <JobOption path={at('species')} label={labels.species} options={optionsOf('species', 'Not known')} />
         <JobOption path={at('grade')} label={labels.grade} options={optionsOf('grade')} />
@@ -38,6 +38,6 @@ export function StructureEntries({ index }: { readonly index: number }) {
         <JobSwitch path={at('wetService')} label={labels.wetService} />
         <JobSwitch path={at('treated')} label={labels.treated} />
       </div>
-    </Panel>
+    </FoldPanel>
   );
 }

@@ -16,6 +16,13 @@ const names: Readonly<Record<string, string>> = {
   trimAllowanceIn: 'long by, to trim',
   tieBackIn: 'in over the wall',
   dropIn: 'drop below tail',
+  tailFaceIn: 'tail face left',
+  kickUpPitchRisePer12: 'kick-up pitch',
+  kickUpRaiseIn: 'raised at the wall',
+  ventNetFreeSqIn: 'net free area of a vent',
+  ventItemId: 'vents',
+  outIn: 'out',
+  upIn: 'up',
   unitCostUsd: 'cost for one',
   description: 'what it is',
   label: 'what it is',
@@ -67,6 +74,14 @@ export function fieldOfProblem(problem: Problem, prices: readonly PriceItem[]): 
   }
 }
 
+/** What stands in a list of an eave, by its number. */
+const innerWords: Readonly<Record<string, (number: number) => string>> = {
+  rafters: (number) => `rafter ${number}`,
+  obstructions: (number) => `thing ${number} on the plate`,
+  wallReadings: (number) => `wall reading ${number}`,
+  plateReadings: (number) => `plate reading ${number}`,
+};
+
 /** The eave, rafter or cost that an entry belongs to; blank for one of the whole job. */
 function ownerWords(path: string, documents: Documents): string {
   const [root, list, index, inner, at] = path.split('.');
@@ -82,6 +97,11 @@ function ownerWords(path: string, documents: Documents): string {
         : documents.survey.rakes[Number(index)]?.id;
     return documents.survey.rakes.find((one) => one.id === rakeId)?.name ?? '';
   }
+  if (list === 'asBuilt') {
+    const built = documents.design.asBuilt[Number(index)];
+    const eave = documents.survey.eaves.find((one) => one.id === built?.eaveId)?.name ?? '';
+    return `${eave}, as built`;
+  }
   if (list !== 'eaves') return '';
   const eaveId =
     root === 'design'
@@ -89,8 +109,8 @@ function ownerWords(path: string, documents: Documents): string {
       : documents.survey.eaves[Number(index)]?.id;
   const eave = documents.survey.eaves.find((one) => one.id === eaveId)?.name ?? '';
   if (at === undefined) return eave;
-  if (inner === 'rafters') return `${eave}, rafter ${Number(at) + 1}`;
-  return inner === 'obstructions' ? `${eave}, thing ${Number(at) + 1} on the plate` : eave;
+  const what = innerWords[inner ?? ''];
+  return what === undefined ? eave : `${eave}, ${what(Number(at) + 1)}`;
 }
 
 /** What an entry of a rake is called on the screen; undefined for any other entry. */
@@ -100,7 +120,7 @@ function rakeWords([list, , ...keys]: readonly string[]): readonly string[] | un
 }
 
 function fieldWords(keys: readonly string[]): readonly string[] {
-  const listed = ['eaves', 'rakes', 'rafters', 'obstructions', 'extraCosts', 'exclusions'];
+  const listed = ['eaves', 'rakes', 'asBuilt', 'extraCosts', 'exclusions', ...Object.keys(innerWords)];
   return keys
     .filter((key) => !/^\d+$/.test(key) && !listed.includes(key))
     .map((key) => names[key] ?? entryWords(key));

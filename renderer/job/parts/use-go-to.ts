@@ -39,17 +39,26 @@ export function useGoTo(options: {
 export function whereIs(
   path: string,
   documents: Documents,
-): { readonly section: 'survey' | 'design' | 'checks' | 'estimate'; readonly eaveId: string | null } {
+): {
+  readonly section: 'survey' | 'design' | 'checks' | 'cut-plan' | 'estimate';
+  readonly eaveId: string | null;
+} {
   const [root, list, index, key] = path.split('.');
   const at = Number(index);
   if (list === 'rakes') return whereRakeIs(root === 'survey' ? 'survey' : 'design', at, key, documents);
   if (root === 'survey')
     return { section: 'survey', eaveId: list === 'eaves' ? (documents.survey.eaves[at]?.id ?? null) : null };
+  if (root === 'design' && list === 'cutting') return { section: 'cut-plan', eaveId: null };
   if (path === 'design.notchRule') return { section: 'checks', eaveId: null };
   if (root === 'design')
     return {
       section: 'design',
-      eaveId: list === 'eaves' ? (documents.design.eaves[at]?.eaveId ?? null) : null,
+      eaveId:
+        list === 'eaves'
+          ? (documents.design.eaves[at]?.eaveId ?? null)
+          : list === 'asBuilt'
+            ? (documents.design.asBuilt[at]?.eaveId ?? null)
+            : null,
     };
   return { section: root === 'estimateOn' ? 'estimate' : 'survey', eaveId: null };
 }

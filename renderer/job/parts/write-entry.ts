@@ -5,6 +5,6 @@ import { formatPitch } from '../../../core/units/pitch.ts';
 export function writeEntry(path: string, value: unknown): string {
   if (value === null || value === undefined) return '';
   if (typeof value === 'number' && path.endsWith('In')) return formatLength(value);
-  if (typeof value === 'number' && path.endsWith('pitchRisePer12')) return formatPitch(value);
+  if (typeof value === 'number' && /[pP]itchRisePer12$/.test(path)) return formatPitch(value);
   return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
 }
