@@ -5,13 +5,11 @@ import { stillToCut, stillToCutSentence } from '../job/still-to-cut.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { Extender, Unplaced } from '../layout/layout-types.ts';
-import { coverEave } from '../takeoff/cover.ts';
-import type { CoverBoard } from '../takeoff/panel-layout.ts';
-import { eavesToTakeOff } from '../takeoff/takeoff-context.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
 import { choiceWords } from '../trace/choice-words.ts';
 import { formatLength } from '../units/format-length.ts';
 import { cautionBlocks } from './cautions.ts';
+import { deckBoards, lowestJoints } from './deck-boards.ts';
 import { elevationsOf, eavesWithParts, type EaveParts, plansOf } from './eave-drawings.ts';
 import { jointDrawings } from './joint-drawings.ts';
 import { overhangWords } from './overhang-words.ts';
@@ -55,16 +53,8 @@ export function layoutSheet(input: JobInput, result: JobResult): Sheet {
 
 function eaveBlocks(parts: EaveParts, input: JobInput, result: JobResult): readonly Block[] {
   const { layout } = parts;
-  const deck = deckOf(parts, input, result);
-  const joints = deck.flatMap(({ course, rightJoint }) =>
-    course === 1 && rightJoint !== null ? [rightJoint.stationIn] : [],
-  );
-  const large = (drawing: Extract<Block, { kind: 'drawing' }>['drawing'], heightShare: number): Block => ({
-    kind: 'drawing',
-    drawing,
-    heightShare,
-    large: true,
-  });
+  const deck = deckBoards(layout, input);
+  const joints = lowestJoints(deck);
   const findings = result.findings.filter(({ eaveId }) => eaveId === layout.eaveId);
   return [
     { kind: 'heading', text: `Eave ${layout.letter}: ${layout.name}` },
@@ -93,11 +83,8 @@ function eaveBlocks(parts: EaveParts, input: JobInput, result: JobResult): reado
 const planLegend =
   "On the plan: bold numbers are the old rafters with their stations; shaded pieces are new; a ladder of lines is a tail hung on header blocks, crossed lines a filler, hatched a ceiling joist; a triangle marks a tail that moved to the other side or stands in something's way; a cross marks a rafter without a tail; a dotted line, and the word panel, are a joint of the new deck's panels; figures in the bays are the clear lengths of the blocks; a dash-dot line is the line that the wall was read from.";
 
-function deckOf(parts: EaveParts, input: JobInput, result: JobResult): readonly CoverBoard[] {
-  const eave = eavesToTakeOff(input, result.eaves).find(({ layout }) => layout === parts.layout);
-  if (eave === undefined) return [];
-  const { cover } = coverEave(eave, input);
-  return cover.kind === 'none' ? [] : cover.boards;
+function large(drawing: Extract<Block, { kind: 'drawing' }>['drawing'], heightShare: number): Block {
+  return { kind: 'drawing', drawing, heightShare, large: true };
 }
 
 function tailTable({ layout, design }: EaveParts, input: JobInput, pieces: readonly Piece[]): Block {

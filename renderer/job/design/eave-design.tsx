@@ -6,10 +6,10 @@ import { BayTable } from './bay-table.tsx';
 import { CutTable } from './cut-table.tsx';
 import { DesignEntries } from './design-entries.tsx';
 import { DesignPlan } from './design-plan.tsx';
+import { DrawingsPanel } from './drawings-panel.tsx';
 import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
 import { RakeDesigns } from './rake-entries.tsx';
 import { RakeViews } from './rake-view.tsx';
-import { SectionView } from './section-view.tsx';
 import { TailTable } from './tail-table.tsx';
 
 /** The design of one eave: its choices, the plan with the tails in hand, the other drawings and what follows. */
@@ -28,7 +28,9 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
             <ChecksLine eaveId={eaveId} />
           </ErrorBoundary>
           <DesignPlan />
-          <SectionView eaveId={eaveId} />
+          <WhileResting>
+            <DrawingsPanel />
+          </WhileResting>
           <ErrorBoundary>
             <ChecksStrip eaveId={eaveId} />
           </ErrorBoundary>

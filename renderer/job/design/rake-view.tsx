@@ -13,20 +13,20 @@ import { Caution } from '../parts/caution.tsx';
 import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
 
-/** The rakes of an eave as laid out: each drawn in elevation and at one lookout, with its pieces. */
+/** The rakes of an eave as laid out: each at one lookout, with its pieces; its elevation stands among the drawings. */
 export function RakeViews({ eaveId }: { readonly eaveId: string }) {
   const { computation } = useJob();
   const rakes = computation.good?.result.rakes.filter((rake) => rake.eaveId === eaveId) ?? [];
   return rakes.map((rake) => (
     <div key={rake.rakeId} className="rake-view">
-      <RakeElevation rake={rake} />
       <LookoutView rake={rake} />
       <RakeTable rake={rake} />
     </div>
   ));
 }
 
-function RakeElevation({ rake }: { readonly rake: RakeLayout }) {
+/** A rake of the eave from the side, to scale. */
+export function RakeElevation({ rake }: { readonly rake: RakeLayout }) {
   const { computation, walkBack } = useJob();
   const { good } = computation;
   const drawing = useMemo(() => {

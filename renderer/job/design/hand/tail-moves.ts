@@ -1,6 +1,7 @@
 import type { EaveDesign } from '../../../../core/eave/design-document.ts';
 import type { EaveLayout, Extender } from '../../../../core/layout/layout-types.ts';
 import type { Problem } from '../../../../core/problems/problem.ts';
+import { fail, ok, type Result } from '../../../../core/result.ts';
 import { formatLength } from '../../../../core/units/format-length.ts';
 import type { Documents } from '../../editor/documents.ts';
 import { type DropPlace, dropPlace, rafterAt } from '../../editor/drop-place.ts';
@@ -82,18 +83,16 @@ export function placeAtStation(
   layout: EaveLayout,
   tail: Extender,
   stationIn: number,
-): { readonly place: DropPlace } | { readonly problem: Problem } {
+): Result<DropPlace, Problem> {
   const thicknessIn = thicknessOf(tail);
   const rafter = rafterAt(layout, thicknessIn - 2 * besideWithinIn, stationIn);
-  if (rafter === undefined) return { place: dropPlace(layout, thicknessIn, stationIn, besideWithinIn) };
-  return {
-    problem: {
-      code: 'rafter-stands-there',
-      rafter: String(rafter.number),
-      leftIn: rafter.leftFaceIn - thicknessIn / 2,
-      rightIn: rafter.rightFaceIn + thicknessIn / 2,
-    },
-  };
+  if (rafter === undefined) return ok(dropPlace(layout, thicknessIn, stationIn, besideWithinIn));
+  return fail({
+    code: 'rafter-stands-there',
+    rafter: String(rafter.number),
+    leftIn: rafter.leftFaceIn - thicknessIn / 2,
+    rightIn: rafter.rightFaceIn + thicknessIn / 2,
+  });
 }
 
 /** Hangs a tail in the widest free stretch between a tail and the next one; null where none fits. */
