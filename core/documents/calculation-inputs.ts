@@ -1,6 +1,8 @@
 import type { JobInput } from '../job/job-file.ts';
-import { checkEntryName } from '../trace/entry-labels.ts';
+import { eaveEntryName } from '../trace/entry-labels.ts';
 import { entryValue, entryWords } from '../trace/entry-value.ts';
+import { formatLength } from '../units/format-length.ts';
+import { outText } from '../units/offset-words.ts';
 import type { EaveParts } from './eave-drawings.ts';
 import type { Block, Row } from './sheet.ts';
 
@@ -24,6 +26,8 @@ export function eaveInputBlocks({ layout, survey, design }: EaveParts): readonly
     lengthIn,
     rafters,
     obstructions: _obstructions,
+    wallReadings,
+    plateReadings,
     ...measured
   } = survey;
   const {
@@ -39,7 +43,15 @@ export function eaveInputBlocks({ layout, survey, design }: EaveParts): readonly
     ...chosen
   } = design;
   return inputTable(`Entered for eave ${layout.letter}`, [
-    ...entriesOf({ wallLengthIn: lengthIn, rafters: rafters.length, ...measured }),
+    ...entriesOf({
+      wallLengthIn: lengthIn,
+      rafters: rafters.length,
+      ...measured,
+      wallReadings: readingWords(wallReadings.map(({ stationIn, outIn }) => [stationIn, outText(outIn)])),
+      plateReadings: readingWords(
+        plateReadings.map(({ stationIn, upIn }) => [stationIn, formatLength(upIn)]),
+      ),
+    }),
     ...entriesOf({
       extender,
       ...chosen,
@@ -54,11 +66,18 @@ export function eaveInputBlocks({ layout, survey, design }: EaveParts): readonly
   ]);
 }
 
+/** Readings along the wall in one line: `0": 0, 10' 0": 3/4" out`; none where nothing was read. */
+function readingWords(readings: readonly (readonly [stationIn: number, value: string])[]): string {
+  return readings.length === 0
+    ? 'none'
+    : readings.map(([stationIn, value]) => `${formatLength(stationIn)}: ${value}`).join(', ');
+}
+
 type Entry = readonly [name: string, value: string];
 
 function entriesOf(entries: Readonly<Record<string, unknown>>): readonly Entry[] {
   return Object.entries(entries).map(([name, value]) => {
-    const words = checkEntryName(name) ?? entryWords(name);
+    const words = eaveEntryName(name) ?? entryWords(name);
     return [`${words.charAt(0).toUpperCase()}${words.slice(1)}`, entryValue(name, value)];
   });
 }

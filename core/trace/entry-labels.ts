@@ -44,6 +44,27 @@ export function checkEntryName(key: string): string | undefined {
   return Object.hasOwn(names, key) ? names[key] : undefined;
 }
 
+/** Names of entries of an eave whose own words would say too little, the same on paper and in the walk back. */
+export const eaveEntryLabels = {
+  wallReadings: 'Wall readings from a string',
+  plateReadings: 'Plate readings from a level',
+  backEnd: 'Back end',
+  fasciaLine: 'Fascia line',
+  fasciaInPlan: 'Fascia in plan',
+  overhangFrom: 'Overhang measured from',
+  leastOverhangIn: 'Least overhang of a tail',
+  mostOverhangIn: 'Greatest overhang of a tail',
+  tailFaceIn: "Left of the tail's face",
+  kickUpPitchRisePer12: 'Tails kicked up to',
+  kickUpRaiseIn: 'Kick-up raised at the wall',
+} as const;
+
+/** The name of an entry of an eave or of what the checks ask for; undefined where its own words say enough. */
+export function eaveEntryName(key: string): string | undefined {
+  const names: Readonly<Record<string, string>> = eaveEntryLabels;
+  return Object.hasOwn(names, key) ? names[key] : checkEntryName(key);
+}
+
 /** Names of the entries of a rake by their paths in its survey or design, the same on screen and in the walk back. */
 export const rakeEntryLabels = {
   name: 'Name',

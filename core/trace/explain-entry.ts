@@ -6,6 +6,7 @@ import { problemSentence } from '../problems/sentence.ts';
 import type { EaveSurvey, RafterSurvey } from '../survey/survey-document.ts';
 import { findLabourTask } from '../takeoff/labour-tasks.ts';
 import { formatLength } from '../units/format-length.ts';
+import { eaveEntryName } from './entry-labels.ts';
 import { entryValue, entryWords } from './entry-value.ts';
 import { ownerOf } from './ref.ts';
 import type { Explanation } from './trace.ts';
@@ -148,7 +149,7 @@ export function explainPrice(id: string, input: JobInput): Explanation | undefin
 /** An entry at the end of a walk back, in words. */
 export function entered(ref: string, path: string, value: unknown, where: string, how: string): Explanation {
   const names = path.split('.');
-  const words = names.map(entryWords).join(', ');
+  const words = names.map((name) => eaveEntryName(name) ?? entryWords(name)).join(', ');
   return {
     ref,
     title: `${words.charAt(0).toUpperCase()}${words.slice(1)}, ${where}`,
