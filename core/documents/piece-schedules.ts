@@ -1,13 +1,15 @@
 import { liftText } from '../drawings/draw-fascia-line.ts';
 import type { Bearing } from '../eave/section-types.ts';
-import type { Bay, EaveLayout, FasciaPiece } from '../layout/layout-types.ts';
+import type { EaveLayout, Extender } from '../layout/layout-types.ts';
+import type { CoveredEave } from '../takeoff/cover.ts';
+import type { CoverBoard } from '../takeoff/panel-layout.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
 import { assertNever } from '../result.ts';
 import { inchesOf, nearestSixteenth } from '../units/sixteenths.ts';
 import type { Block, Column } from './sheet.ts';
 
-/** Each extender of an eave: where it goes and what the saw needs. */
+/** Each tail of an eave: where it goes and what the saw needs. */
 export function extenderSchedule(layout: EaveLayout): Block {
   return {
     kind: 'table',
@@ -30,9 +32,9 @@ export function extenderSchedule(layout: EaveLayout): Block {
       return {
         cells: [
           extender.mark,
-          String(extender.rafterNumber),
+          rafterText(extender),
           formatLength(extender.centreIn),
-          extender.because === 'moved' ? `${extender.side}, moved` : extender.side,
+          sideText(extender),
           formatLength(inchesOf(extender.blankSixteenths)),
           formatLength(section.backspanIn),
           ...bearingCells(section.bearing),
@@ -44,6 +46,24 @@ export function extenderSchedule(layout: EaveLayout): Block {
       };
     }),
   };
+}
+
+/** A hung tail stands between two rafters. */
+function rafterText({ method, rafterNumber }: Extender): string {
+  return method === 'block-hung' ? `${rafterNumber}-${rafterNumber + 1}` : String(rafterNumber);
+}
+
+function sideText({ method, side, because, inPlace }: Extender): string {
+  const how = {
+    side,
+    filler: `${side}, filler`,
+    'outer-face': 'outer face',
+    'block-hung': 'hung',
+    'full-length': `${side}, whole`,
+    'end-replacement': 'in its place',
+  }[method];
+  const moved = because === 'moved' && method === 'side' ? ', moved' : '';
+  return `${how}${moved}${inPlace ? ', in place' : ''}`;
 }
 
 function bearingCells(bearing: Bearing): readonly [seat: string, heel: string] {
@@ -62,66 +82,49 @@ function bearingCells(bearing: Bearing): readonly [seat: string, heel: string] {
   }
 }
 
-/** Each bay of an eave with its block. */
-export function blockSchedule(layout: EaveLayout): Block {
+/**
+ * Each panel or plank of a cover as laid, from the edge up: where it goes, what is cut, and what its right end bears on.
+ * @param layout - of the eave.
+ * @param boards - of its sheathing or soffit. [in]
+ */
+export function coverSchedule(layout: EaveLayout, boards: readonly CoverBoard[]): Block {
+  const marks = new Map(layout.extenders.map(({ id, mark }) => [id, mark]));
   return {
     kind: 'table',
     columns: [
-      text('Bay'),
+      right('Course'),
       right('From station'),
       right('To station'),
-      right('Clear length'),
-      { title: 'Block', align: 'left', share: 1 },
+      right('Length'),
+      right('Width'),
+      { title: 'Joint at its right end', align: 'left', share: 1 },
     ],
-    rows: layout.bays.map((bay) => ({
+    rows: boards.map((board) => ({
       cells: [
-        bay.mark,
-        formatLength(bay.fromIn),
-        formatLength(bay.toIn),
-        formatLength(bay.clearIn),
-        blockText(bay),
+        String(board.course),
+        formatLength(board.fromIn),
+        formatLength(board.toIn),
+        `${formatLength(board.toIn - board.fromIn)}${board.whole ? ', uncut' : ''}`,
+        formatLength(board.highIn - board.lowIn),
+        jointText(board.rightJoint, marks),
       ],
     })),
   };
 }
 
-function blockText(bay: Bay): string {
-  const what = {
-    block: 'new block',
-    'left-open': 'left open',
-    'too-narrow': 'too narrow for a block',
-    'old-stays': 'old block stays',
-  }[bay.block];
-  return bay.oldBlockOut ? `${what}; old block comes out` : what;
+function jointText(joint: CoverBoard['rightJoint'], marks: ReadonlyMap<string, string>): string {
+  if (joint === null) return 'end';
+  return joint.tailId === null ? 'between tails, over a block' : `on ${marks.get(joint.tailId) ?? 'a tail'}`;
 }
 
-/** Each fascia board of an eave, from joint to joint. */
-export function fasciaSchedule(layout: EaveLayout): Block {
-  return {
-    kind: 'table',
-    columns: [
-      text('Mark'),
-      right('From station'),
-      right('To station'),
-      right('Length, long point'),
-      text('Left end'),
-      { title: 'Right end', align: 'left', share: 1 },
-    ],
-    rows: layout.fascia.map((piece) => ({
-      cells: [
-        piece.mark,
-        formatLength(piece.fromIn),
-        formatLength(piece.toIn),
-        formatLength(inchesOf(piece.lengthSixteenths)),
-        endText(piece.leftEnd),
-        endText(piece.rightEnd),
-      ],
-    })),
-  };
-}
-
-function endText(end: FasciaPiece['leftEnd']): string {
-  return end === 'bevel' ? 'bevel over a tail' : end === 'butt' ? 'butt over a tail' : 'square';
+/** What the vents of a soffit come to, in a sentence; nothing where none are counted. */
+export function ventWords({ soffit }: CoveredEave): string | null {
+  const vents = soffit?.vents ?? null;
+  if (vents === null || vents.count === 0) return null;
+  const reached = `${vents.reachedSqIn.toFixed(1)} of the ${vents.area.wantedSqIn.toFixed(1)} sq in. of net free area asked of this eave`;
+  return vents.lengthIn !== null
+    ? `Vents: ${formatLength(vents.lengthIn)} of ${vents.item.description} along the soffit; ${reached}.`
+    : `Vents: ${vents.count} of ${vents.item.description}, one every ${formatLength(vents.spacingIn ?? 0)}; ${reached}.`;
 }
 
 function text(title: string): Column {

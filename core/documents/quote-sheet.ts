@@ -31,6 +31,7 @@ export function quoteSheet(input: JobInput, result: JobResult): Sheet {
         ],
       },
       ...incompleteBlocks(lacks.length),
+      ...startedBlocks(result),
       { kind: 'heading', text: 'What we build' },
       ...scopeParagraphs(input, result).map((text): Block => ({ kind: 'paragraph', text })),
       ...(input.design.scopeNote.trim() === ''
@@ -67,6 +68,17 @@ function incompleteBlocks(count: number): readonly Block[] {
     {
       kind: 'paragraph',
       text: `${count === 1 ? 'One thing' : `${count} things`} that the job needs ${count === 1 ? 'is' : 'are'} not priced yet. The sum below leaves ${count === 1 ? 'it' : 'them'} out and is not the price of the job. Do not sign this paper.`,
+    },
+  ];
+}
+
+/** A quote that is printed while the work goes on prices what is left of it. */
+function startedBlocks({ takeoff }: JobResult): readonly Block[] {
+  if (takeoff.pieces.every(({ inPlace }) => inPlace !== true)) return [];
+  return [
+    {
+      kind: 'paragraph',
+      text: 'Part of this work is in place already. The price below is of what is still to be done.',
     },
   ];
 }

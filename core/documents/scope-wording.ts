@@ -1,7 +1,7 @@
-import type { Stock } from '../eave/design-document.ts';
+import type { Method, Stock } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
-import type { EaveLayout, FasciaLine, Unplaced } from '../layout/layout-types.ts';
+import type { EaveLayout, Extender, FasciaLine, Unplaced } from '../layout/layout-types.ts';
 import { numberList } from '../layout/number-list.ts';
 import { assertNever } from '../result.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
@@ -13,7 +13,7 @@ export function scopeParagraphs(input: JobInput, result: JobResult): readonly st
 }
 
 function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string {
-  const counted = new Set(result.takeoff.lines.map((line) => line.kind));
+  const counted = new Set(result.takeoff.lines.map(({ kind, phase }) => `${kind}, ${phase}`));
   const tails = layout.extenders.length;
   const blocks = result.takeoff.pieces.filter(
     (piece) => piece.use === 'block' && piece.eaveId === layout.eaveId,
@@ -23,7 +23,8 @@ function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string
     tails === 0
       ? [`${wall}: no rafter gets a new tail, so the eave is not extended.`]
       : [
-          `${wall}: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} fastened beside the old rafters, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level${layout.lineInPlan.bowed ? clientBowWords(layout) : ''}.`,
+          `${wall}: ${tails} new rafter ${tails === 1 ? 'tail' : 'tails'} of ${stockName(design.extender)} lumber ${tails === 1 ? 'is' : 'are'} ${fasteningWords(layout.extenders)}, so that the roof's framing reaches ${formatLength(layout.overhangLevelIn)} past the wall, measured level${layout.lineInPlan.bowed ? clientBowWords(layout) : ''}.`,
+          ...inPlaceSentences(layout.extenders),
           lineSentence(layout.fasciaLine.mode),
           ...unplacedSentences(layout.unplaced),
         ];
@@ -34,20 +35,58 @@ function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string
   }
   if (layout.fascia.length > 0) {
     sentences.push(
-      `A new fascia of ${stockName(design.fascia.stock)} runs ${formatLength(layout.fasciaLengthIn)}.`,
+      `A new fascia of ${stockName(design.fascia.stock)}${
+        layout.subFasciaRun === null ? '' : ` on a ${stockName(design.fascia.subFascia.stock)} behind it`
+      } runs ${formatLength(layout.fasciaLengthIn)}${cornerWords(layout)}.`,
     );
   }
-  if (tails > 0 && design.sheathing.kind !== 'none' && (counted.has('sheet') || counted.has('plank'))) {
+  const sheathed = counted.has('sheet, Sheathing and edge') || counted.has('plank, Sheathing and edge');
+  if (tails > 0 && design.sheathing.kind !== 'none' && sheathed) {
     sentences.push(
       design.sheathing.kind === 'panels'
         ? 'New roof sheathing panels cover the overhang.'
         : 'New roof planks cover the overhang.',
     );
   }
-  if (tails > 0 && design.dripEdge && counted.has('edge')) {
+  if (tails > 0 && design.dripEdge && counted.has('edge, Sheathing and edge')) {
     sentences.push('A metal drip edge finishes the roof edge.');
   }
+  const { kind, itemId, ventItemId } = design.soffit;
+  if (tails > 0 && kind !== 'open' && itemId !== '' && counted.has('sheet, Soffit')) {
+    const vents = ventItemId !== '' && counted.has('vents, Soffit') ? ', with vents in it' : '';
+    sentences.push(`A ${kind} soffit closes the overhang from below${vents}.`);
+  }
   return sentences.join(' ');
+}
+
+/** How the tails are fastened, most first: `fastened beside the old rafters, 2 of them hung between old rafters on blocks`. */
+function fasteningWords(extenders: readonly Extender[]): string {
+  const counts = Map.groupBy(extenders, ({ method }) => method);
+  const [most, ...others] = [...counts].toSorted(([, a], [, b]) => b.length - a.length);
+  if (most === undefined) return 'fastened beside the old rafters';
+  const rest = others.map(([method, some]) => `${some.length} of them ${methodWords[method]}`);
+  return [methodWords[most[0]], ...rest].join(', ');
+}
+
+const methodWords: Readonly<Record<Method, string>> = {
+  side: 'fastened beside the old rafters',
+  filler: 'fastened beside an old rafter over packing',
+  'outer-face': 'fastened on the outside of the end rafter',
+  'block-hung': 'hung between old rafters on blocks',
+  'full-length': 'whole up to the ridge beside the old rafter',
+  'end-replacement': 'whole up to the ridge in the place of the old rafter',
+};
+
+function inPlaceSentences(extenders: readonly Extender[]): readonly string[] {
+  const there = extenders.filter(({ inPlace }) => inPlace).length;
+  return there === 0
+    ? []
+    : [`${there} of them ${there === 1 ? 'is' : 'are'} in place already and not in this price.`];
+}
+
+function cornerWords({ fasciaRun }: EaveLayout): string {
+  const mitred = [fasciaRun.left, fasciaRun.right].filter(({ kind }) => kind === 'mitre').length;
+  return mitred === 0 ? '' : `, mitred at ${mitred === 1 ? 'its corner' : 'both corners'}`;
 }
 
 /** One sentence a reason, with the rafters' numbers drawn together: `Rafters 3, 5-9 get no new tail, because ...`. */

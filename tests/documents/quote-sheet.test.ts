@@ -15,6 +15,15 @@ function quoteOf(change: (job: JobFile) => void) {
   return { sheet: makeSheet('quote', changed, outcome), result: outcome };
 }
 
+/** Neither fillers nor hung tails nor whole rafters: a rafter with both sides taken gets no tail. */
+function onlyBesideRafters(job: JobFile): void {
+  for (const eave of job.design.eaves) {
+    eave.layout.allowFiller = false;
+    eave.layout.allowBlockHung = false;
+    eave.layout.allowFullLength = false;
+  }
+}
+
 describe('the quote', () => {
   it('adds up by hand: the phases make the total to the cent', () => {
     const { rows } = tableUnder(quote, 'Price');
@@ -55,11 +64,12 @@ describe('the quote', () => {
       expect(words).toContain(eave.name);
       expect(words).toContain(`${eave.extenders.length} new rafter tails`);
     }
-    expect(words).toContain('because both sides are taken at the wall');
+    expect(words).toContain('hung between old rafters on blocks');
   });
 
   it('draws the rafters that get no tail together in one sentence', () => {
     const { sheet } = quoteOf((changed) => {
+      onlyBesideRafters(changed);
       const eave = changed.design.eaves[0];
       const rafters = changed.survey.eaves[0]?.rafters ?? [];
       eave?.pins.push(
@@ -97,6 +107,23 @@ describe('the quote', () => {
     expect(JSON.stringify(written).match(/.{9}((?<!·) {2}(?!·)| [,;]).{9}/g)).toBeNull();
   });
 
+  it('says of tails in place that they are not in its price', () => {
+    const { sheet, result: begun } = quoteOf((changed) => {
+      changed.design.asBuilt = ['s1', 's2'].map((extenderId) => ({
+        eaveId: 'south',
+        extenderId,
+        inPlace: true,
+        stationIn: null,
+        note: '',
+      }));
+    });
+    const words = wordsOf(sheet);
+    expect(words).toContain('2 of them are in place already and not in this price.');
+    expect(words).toContain('Part of this work is in place already.');
+    expect(Number(begun.estimate.totalUsd)).toBeLessThan(Number(result.estimate.totalUsd));
+    expect(wordsOf(quote)).not.toContain('in place already');
+  });
+
   it('promises no work that is not priced: without sheathing and drip edge it does not speak of them', () => {
     const { sheet } = quoteOf((changed) => {
       for (const eave of changed.design.eaves) {
@@ -111,6 +138,7 @@ describe('the quote', () => {
 
   it('does not speak of tails and blocks at an eave where no rafter gets one', () => {
     const { sheet } = quoteOf((changed) => {
+      onlyBesideRafters(changed);
       for (const [index, eave] of changed.design.eaves.entries()) {
         const rafters = changed.survey.eaves[index]?.rafters ?? [];
         eave.pins = rafters.map((rafter) => ({ rafterId: rafter.id, side: 'none' as const }));

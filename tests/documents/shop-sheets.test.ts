@@ -82,7 +82,9 @@ describe('the takeoff', () => {
       expect(rows.map((row) => row.cells.slice(0, 3))).toEqual(
         eave.extenders.map((extender) => [
           extender.mark,
-          String(extender.rafterNumber),
+          extender.method === 'block-hung'
+            ? `${extender.rafterNumber}-${extender.rafterNumber + 1}`
+            : String(extender.rafterNumber),
           formatLength(extender.centreIn),
         ]),
       );
@@ -95,6 +97,34 @@ describe('the takeoff', () => {
   it('repeats what is to be looked at before work begins', () => {
     for (const finding of result.findings)
       expect(wordsOf(takeoff)).toContain(JSON.stringify(finding.text).slice(1, -1));
+  });
+
+  it('names every mark of every piece of an eave in one of its schedules', () => {
+    const named = new Set(tables(takeoff).flatMap((table) => table.rows.map((row) => cell(row, 0))));
+    for (const { mark, use, rakeId } of result.takeoff.pieces) {
+      // Fillers stand under their own mark, whatever they are built of; pieces of rakes on the crew's sheets.
+      if (rakeId !== undefined) continue;
+      expect(named).toContain(use === 'filler' ? mark.replace(/[a-z]$/, '') : mark);
+    }
+  });
+
+  it('says what is in place, and counts it no more', () => {
+    const changed = sampleJob();
+    changed.design.asBuilt = [
+      { eaveId: 'south', extenderId: 's1', inPlace: true, stationIn: null, note: '' },
+    ];
+    const begun = computed(changed);
+    const sheet = makeSheet('takeoff', changed, begun);
+    expect(wordsOf(sheet)).toMatch(/In place already.*1 of \d+ tails are in place.*In place: A-E01\./);
+    const line = begun.takeoff.lines.find(({ id }) => id.startsWith('extenders-2x6'));
+    expect(line?.description).toContain('1 piece in place');
+    const cut = begun.cutPlans.flatMap(({ boards }) =>
+      boards.flatMap(({ items }) => items.map(({ mark }) => mark)),
+    );
+    expect(cut).not.toContain('A-E01');
+    expect(begun.estimate.notes.map(problemSentence).join(' ')).toContain(
+      'no longer counted, so the sums are of what is still to be done',
+    );
   });
 
   it('tells what its sums leave out, by name', () => {
