@@ -7,7 +7,7 @@ import { sumUsd, usd, type Usd } from '../units/money.ts';
 import { computeJob } from './compute-job.ts';
 import type { JobInput } from './job-file.ts';
 import type { JobResult } from './job-result.ts';
-import { type KeyedProblem, unsettledPlans } from './unsettled-plans.ts';
+import type { KeyedProblem } from './unsettled-plans.ts';
 
 /** Something that the person wants of his boards, and the same job without it. */
 export type CuttingChoice = {
@@ -61,7 +61,7 @@ export type LumberSum = {
   /** Pieces that no board could be planned for; the cost is not whole while there are any. */
   readonly unplanned: number;
   readonly cutPlans: readonly CutPlan[];
-  /** Plans that are not shown to be the best yet. */
+  /** What is not shown to be the cheapest yet. */
   readonly open: readonly KeyedProblem[];
 };
 
@@ -72,7 +72,7 @@ export function lumberSum(result: Pick<JobResult, 'cutPlans' | 'cuttingProblems'
     boards: result.cutPlans.reduce((sum, { boards }) => sum + boards.length, 0),
     unplanned: result.unplanned.reduce((sum, { marks }) => sum + marks.length, 0),
     cutPlans: result.cutPlans,
-    open: unsettledPlans(result, new Set()),
+    open: result.cuttingProblems.filter((_, index) => result.cutPlans[index]?.proof === 'none'),
   };
 }
 

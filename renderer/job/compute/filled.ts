@@ -31,7 +31,11 @@ export function withoutUnfilled(documents: Documents): Documents | null {
         obstructions: kept(eave.obstructions, `survey.eaves.${at}.obstructions`),
       })),
     },
-    design: { ...design, extraCosts: kept(design.extraCosts, 'design.extraCosts') },
+    design: {
+      ...design,
+      extraCosts: kept(design.extraCosts, 'design.extraCosts'),
+      cutting: { ...design.cutting, onHand: kept(design.cutting.onHand, 'design.cutting.onHand') },
+    },
   };
 }
 
@@ -44,6 +48,7 @@ function areWords(path: string): boolean {
 function listEntryOf(path: string, documents: Documents): string | null {
   const keys = path.split('.');
   if (path.startsWith('design.extraCosts.')) return keys.slice(0, 3).join('.');
+  if (path.startsWith('design.cutting.onHand.')) return keys.slice(0, 4).join('.');
   if (!path.startsWith('survey.eaves.')) return null;
   if (keys[3] === 'obstructions') return keys.slice(0, 5).join('.');
   const eave = documents.survey.eaves[Number(keys[2])];

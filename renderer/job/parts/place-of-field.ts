@@ -28,6 +28,10 @@ const names: Readonly<Record<string, string>> = {
   label: 'what it is',
   estimateOn: 'day of the prices',
   itemId: 'bought as',
+  valueUsd: 'worth of one',
+  usdPerBoard: 'worth of a board fewer',
+  forbiddenLengthsFt: 'lengths to buy',
+  suppliers: 'where to buy',
 };
 
 /**
@@ -89,6 +93,7 @@ function ownerWords(path: string, documents: Documents): string {
     return documents.drafts[`design.extraCosts.${index}.description`] === undefined
       ? (documents.design.extraCosts[Number(index)]?.description ?? '')
       : `Extra cost ${Number(index) + 1}`;
+  if (list === 'cutting') return index === 'onHand' ? `On hand, row ${Number(inner) + 1}` : '';
   if (list === 'exclusions') return `Not in the price, ${Number(index) + 1}`;
   if (list === 'rakes') {
     const rakeId =
@@ -120,7 +125,16 @@ function rakeWords([list, , ...keys]: readonly string[]): readonly string[] | un
 }
 
 function fieldWords(keys: readonly string[]): readonly string[] {
-  const listed = ['eaves', 'rakes', 'asBuilt', 'extraCosts', 'exclusions', ...Object.keys(innerWords)];
+  const listed = [
+    'eaves',
+    'rakes',
+    'asBuilt',
+    'extraCosts',
+    'exclusions',
+    'cutting',
+    'onHand',
+    ...Object.keys(innerWords),
+  ];
   return keys
     .filter((key) => !/^\d+$/.test(key) && !listed.includes(key))
     .map((key) => names[key] ?? entryWords(key));

@@ -197,6 +197,28 @@ export const sawGroups: readonly SettingGroup[] = [
     ],
   },
   {
+    title: 'Cut plan and saw list',
+    note: 'The values that come with the program are common practice without a source.',
+    fields: [
+      {
+        kind: 'length',
+        path: 'cutting.keepOffcutIn',
+        label: 'Offcuts kept from',
+        range: { least: 0, most: 240 },
+        hint: 'The saw list names those as long as this.',
+      },
+      {
+        kind: 'number',
+        path: 'cutting.thumbWastePercent',
+        label: 'Waste by rule of thumb',
+        whole: false,
+        unit: '%',
+        range: { least: 0, most: 100 },
+        hint: 'To compare the plan with; the plan itself knows its waste.',
+      },
+    ],
+  },
+  {
     title: 'Planks',
     fields: [
       {

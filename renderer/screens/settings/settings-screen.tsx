@@ -13,6 +13,7 @@ import { ExcludedLengths } from './excluded-lengths.tsx';
 import { LabourRates } from './labour-rates.tsx';
 import { labourGroups, moneyGroups, nailGroups, sawGroups, shopGroups } from './setting-fields.ts';
 import { SettingGroups } from './setting-groups.tsx';
+import { SupplierDeliveries } from './supplier-deliveries.tsx';
 import { takeSettings, takeSettingsAnyway, useSettings, useSettingsSaveState } from './settings-store.ts';
 
 const parts = [
@@ -93,6 +94,7 @@ function SettingsPart({ part, settings }: { readonly part: PartId; readonly sett
         <>
           <SettingGroups groups={sawGroups} settings={settings} />
           <ExcludedLengths settings={settings} />
+          <SupplierDeliveries settings={settings} />
         </>
       );
     case 'nails':

@@ -1,0 +1,71 @@
+import { createContext, useContext, useEffect, useState } from 'react';
+import { cuttingChoices, type LumberSum, lumberWith } from '../../../core/job/cutting-choices.ts';
+import type { JobInput } from '../../../core/job/job-file.ts';
+import { supplierWays, suppliersOf } from '../../../core/job/supplier-ways.ts';
+import type { JobCutting } from '../../../core/eave/job-cutting.ts';
+import { choiceSearch, useJobSearching, useSearchedPlans } from '../compute/use-plan-search.ts';
+import { useJob } from '../job-context.ts';
+
+/** What the lumber would come to by another choice; null where the job could not be computed with it. */
+export type TriedSums = ReadonlyMap<string, LumberSum | null>;
+
+/** The key of a way to buy among the tried sums. */
+export function wayKey(suppliers: readonly string[]): string {
+  return `way/${JSON.stringify(suppliers)}`;
+}
+
+/**
+ * Tries the job without each of its choices, and at each set of suppliers, once its own boards are searched: one after
+ * another between frames, so that typing is not held up. What is not proven is then searched by the host.
+ */
+export function useTriedSums(): TriedSums {
+  const { computation } = useJob();
+  const { solved } = useSearchedPlans();
+  const isSearching = useJobSearching() !== null;
+  const [tried, setTried] = useState<{ readonly of: JobInput; readonly sums: TriedSums } | null>(null);
+  const good = computation.current ? computation.good : null;
+  useEffect(() => {
+    if (good === null || isSearching) return undefined;
+    const { input, result } = good;
+    const { cutting } = input.design;
+    const suppliers = suppliersOf(input, result.cutPlans);
+    const ways = suppliers.length < 2 ? [] : supplierWays(suppliers);
+    const toTry: (readonly [string, JobCutting])[] = [
+      ...cuttingChoices(cutting).map(({ id, without }) => [id, without] as const),
+      ...ways.map(({ suppliers: names }): readonly [string, JobCutting] => [
+        wayKey(names),
+        { ...cutting, suppliers: [...names] },
+      ]),
+    ];
+    const sums = new Map<string, LumberSum | null>();
+    let timer = 0;
+    const next = (index: number): void => {
+      const [id, without] = toTry[index] ?? [];
+      if (id === undefined || without === undefined) {
+        setTried({ of: input, sums });
+        choiceSearch().want([...sums.values()].flatMap((sum) => sum?.open ?? []));
+        return;
+      }
+      const sum = lumberWith(input, without, solved);
+      sums.set(id, sum.ok ? sum.value : null);
+      timer = window.setTimeout(() => next(index + 1));
+    };
+    timer = window.setTimeout(() => next(0));
+    return () => {
+      window.clearTimeout(timer);
+      choiceSearch().want([]);
+    };
+  }, [good, solved, isSearching]);
+  // Sums of the job before the last change say nothing of it as it is now.
+  return tried !== null && tried.of === good?.input ? tried.sums : none;
+}
+
+const none: TriedSums = new Map();
+
+/** The tried sums, for what stands inside the cut plan. */
+export const TriedSumsContext = createContext<TriedSums>(none);
+
+/** The sum of one choice; undefined while it is being tried. */
+export function useTriedSum(id: string): LumberSum | null | undefined {
+  return useContext(TriedSumsContext).get(id);
+}
