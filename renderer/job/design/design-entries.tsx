@@ -115,8 +115,8 @@ function SoffitEntries({ index }: { readonly index: number }) {
         {soffit.kind === 'open' ? null : (
           <>
             <ItemChoice path={at('itemId')} label="Panels" category="sheet" noneMeans="Not chosen yet" />
-            {isLevel && soffit.ledger.wanted ? (
-              <StockChoice path={at('ledger.stock')} label="Ledger" />
+            {isLevel && (soffit.ledger.wanted || soffit.nailers) ? (
+              <StockChoice path={at('ledger.stock')} label="Ledger and nailers" />
             ) : null}
             <ItemChoice path={at('ventItemId')} label="Vents" category="other" noneMeans="None" />
             {soffit.ventItemId === '' ? null : (

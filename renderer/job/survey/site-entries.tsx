@@ -62,6 +62,11 @@ export function SiteEntries() {
           after="sq ft"
         />
         <JobOption path={at('ventRatio')} label={labels.ventRatio} options={optionsOf('ventRatio')} />
+        <JobEntry
+          path={at('eaveVentShare')}
+          label={labels.eaveVentShare}
+          hint="0.5 is half; the rest is near the ridge."
+        />
       </div>
     </Panel>
   );

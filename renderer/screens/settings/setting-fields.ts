@@ -274,11 +274,64 @@ export const nailGroups: readonly SettingGroup[] = [
     ],
   },
   {
-    title: 'Fascia',
+    title: 'Header blocks, fillers and whole rafters',
+    note: 'Common practice without a source; at the ridge the code has a row for rafters.',
     fields: [
-      { kind: 'nail', path: 'fastening.fasciaNail', label: 'Nail' },
-      count('fastening.fasciaNailsShallow', 'Up to 5-1/2" deep', 1, 20, 'a tail'),
-      count('fastening.fasciaNailsDeep', 'Deeper', 1, 20, 'a tail'),
+      { kind: 'nail', path: 'fastening.headerNail', label: 'Nail for header blocks' },
+      count('fastening.headerNailsShallow', 'Header of 2x4', 1, 20, 'an end, and into the tail'),
+      count('fastening.headerNailsDeep', 'Deeper header', 1, 20, 'an end, and into the tail'),
+      { kind: 'nail', path: 'fastening.fillerNail', label: 'Nail for fillers' },
+      count('fastening.fillerNailsPerLayer', 'Nails in a filler', 0, 20, 'a layer'),
+      { kind: 'nail', path: 'fastening.ridgeNail', label: 'Nail at the ridge' },
+      count('fastening.ridgeNailsPerRafter', 'Toenails of a whole rafter at the ridge', 0, 20, 'a rafter'),
+    ],
+  },
+  {
+    title: 'Fascia and sub-fascia',
+    note: 'Common practice without a source.',
+    fields: [
+      { kind: 'nail', path: 'fastening.fasciaNail', label: 'Nail for fascia' },
+      count('fastening.fasciaNailsShallow', 'Fascia up to 5-1/2" deep', 1, 20, 'a tail'),
+      count('fastening.fasciaNailsDeep', 'Deeper fascia', 1, 20, 'a tail'),
+      {
+        kind: 'length',
+        path: 'fastening.fasciaOnSubFasciaSpacingIn',
+        label: 'Fascia on a sub-fascia, groups apart',
+        range: { least: 1, most: 48 },
+      },
+      { kind: 'nail', path: 'fastening.subFasciaNail', label: 'Nail for sub-fascia' },
+      count('fastening.subFasciaNailsShallow', 'Sub-fascia up to 5-1/2" deep', 1, 20, 'a tail'),
+      count('fastening.subFasciaNailsDeep', 'Deeper sub-fascia', 1, 20, 'a tail'),
+    ],
+  },
+  {
+    title: 'Rakes',
+    note: 'Common practice without a source.',
+    fields: [
+      { kind: 'nail', path: 'fastening.lookoutNail', label: 'Nail for lookouts, rungs and barge rafters' },
+      count('fastening.lookoutNailsPerJoint', 'Nails in a joint', 1, 20, 'a joint'),
+    ],
+  },
+  {
+    title: 'Soffit',
+    note: 'Common practice without a source.',
+    fields: [
+      { kind: 'nail', path: 'fastening.soffitNail', label: 'Nail for panels' },
+      {
+        kind: 'length',
+        path: 'fastening.soffitSpacingIn',
+        label: 'Spacing in panels',
+        range: { least: 1, most: 24 },
+      },
+      { kind: 'nail', path: 'fastening.soffitFramingNail', label: 'Nail for ledger and nailers' },
+      {
+        kind: 'length',
+        path: 'fastening.ledgerSpacingIn',
+        label: 'Studs behind the ledger, apart',
+        range: { least: 4, most: 48 },
+      },
+      count('fastening.ledgerNailsPerStud', 'Nails in the ledger', 1, 10, 'a stud'),
+      count('fastening.nailerNailsPerEnd', 'Nails in a nailer', 1, 10, 'an end'),
     ],
   },
   {
