@@ -66,7 +66,10 @@ export function layOutEave(
       subFasciaIn: edge.longestSubFasciaIn,
     });
   const wall = wallOf({ survey, design, rafters, occupied, stock, means, run: runsOver([]).fascia });
-  const { tails, unplaced } = placeTails(wall);
+  const missing = missingSpan(survey, design, eaveIndex(letter));
+  if (missing !== undefined) return fail(missing);
+  const placed = placeTails(wall);
+  const { tails, unplaced } = placed;
   const frame = {
     survey,
     design,
@@ -111,7 +114,7 @@ export function layOutEave(
   return ok({
     ...laid,
     findings: [
-      ...findInLayout(laid),
+      ...findInLayout({ laid, surveyIndex: eaveIndex(letter), wall, placed }),
       ...findFasciaGaps(survey.id, fascia.gaps, longestFasciaIn),
       ...findFreeEnds(laid, fascia.gaps),
       ...findOutOfLine(survey.id, rafters),
@@ -120,6 +123,26 @@ export function layOutEave(
       ...findInSections(survey, design, laid, stock.depthIn),
     ],
   });
+}
+
+/** A whole rafter that is pinned cannot be cut while the old ones' span is not known. */
+function missingSpan(survey: EaveSurvey, design: EaveDesign, surveyIndex: number): Problem | undefined {
+  if (survey.rafterSpanIn !== null) return undefined;
+  const rafter = survey.rafters.findIndex(({ id }, index) => {
+    const pin = design.pins.find(({ rafterId }) => rafterId === id);
+    const isEnd = index === 0 || index === survey.rafters.length - 1;
+    return (
+      pin?.side !== 'none' && (pin?.method === 'full-length' || (pin?.method === 'end-replacement' && isEnd))
+    );
+  });
+  return rafter < 0
+    ? undefined
+    : {
+        code: 'entry-invalid',
+        what: `${survey.name}, rafter span`,
+        detail: `rafter ${rafter + 1} is to get a whole new one, whose length follows from it. Enter the span, or change that pin.`,
+        field: `survey.eaves.${surveyIndex}.rafterSpanIn`,
+      };
 }
 
 function unknownSection(section: string, use: string): Result<never, Problem> {

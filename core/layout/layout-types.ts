@@ -281,6 +281,8 @@ export type Finding = {
   readonly text: string;
   /** Advisory structural results carry the caution wherever shown. */
   readonly structural: boolean;
+  /** Path of the entry that is asked for, where one is missing. */
+  readonly field?: string;
 };
 
 /** A joint between two panels of the new sheathing. */

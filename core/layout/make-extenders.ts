@@ -70,25 +70,24 @@ function extenderOf(tail: SetTail, mark: string): Extender {
 
 /**
  * The filler between a rafter and its tail, past the joist. The joist lies level on the plate and the rafter climbs out of
- * its depth; the filler runs from there, where the rafter's lower edge is clear of the joist, to the tail's back end, as
- * deep as the tail. The joist is taken as deep as the rafter (common practice, no source). Rounded down, never below 0.
- * Worked: 6/12, HAP 5, rafter and joist 5-1/2, backspan 35-3/4 -> clear of the joist 14.86 in. up the slope, filler 20-7/8.
+ * its depth; the filler runs from where the rafter's lower edge is clear of the joist's top, to the tail's back end, as
+ * deep as the tail; below, the tail lies against the joist. Source: geometry. Rounded down, never below 0.
+ * Worked: 6/12, HAP 5, rafter and joist 5-1/2, backspan 35-3/4 -> the rafter's lower edge is 6.149 - 5 below the plate's
+ * top at the wall, clear of the joist (5.5 + 1.149) / 0.5 = 13.30 in. further in, 14.87 up the slope -> filler 20-7/8.
  */
 function fillerOf(
   wantedIn: number,
-  extender: Extender,
-  { survey, fillers }: ExtenderFrame,
+  { section, pitchRisePer12, rafterNumber }: Extender,
+  { survey, rafters, fillers }: ExtenderFrame,
   mark: string,
 ): Filler {
-  const { section, rafterNumber } = extender;
-  const rafter = survey.rafters[rafterNumber - 1];
-  const depthIn = rafter?.depthIn ?? survey.rafterDepthIn;
-  const slope = extender.pitchRisePer12 / 12;
-  const heightIn = rafter?.heightAbovePlateIn ?? survey.heightAbovePlateIn;
-  const clearAlongIn = Math.max(
-    0,
-    ((depthIn + depthIn * section.slopeFactor - heightIn) / slope) * section.slopeFactor,
-  );
+  const rafter = rafters[rafterNumber - 1];
+  if (rafter === undefined) throw new Error('a filler without its rafter');
+  const joistDepthIn = survey.joistDepthIn ?? rafter.depthIn;
+  const roofSlope = rafter.pitchRisePer12 / 12;
+  const lowerEdgeIn = rafter.heightAbovePlateIn - rafter.depthIn * Math.hypot(1, roofSlope);
+  const clearLevelIn = Math.max(0, (joistDepthIn - lowerEdgeIn) / roofSlope);
+  const clearAlongIn = clearLevelIn * Math.hypot(1, pitchRisePer12 / 12);
   return {
     mark,
     wantedIn,

@@ -15,6 +15,8 @@ export type PlacedTails = {
   readonly tails: readonly TailPlace[];
   readonly unplaced: readonly Unplaced[];
   readonly notes: readonly { readonly stationIn: number; readonly text: string }[];
+  /** What the solver chose from. */
+  readonly prepared: Prepared;
 };
 
 /**
@@ -53,6 +55,7 @@ export function placeTails(wall: Wall): PlacedTails {
     notes: prepared.held.flatMap(({ note, leftIn, rightIn }) =>
       note === null ? [] : [{ stationIn: (leftIn + rightIn) / 2, text: note }],
     ),
+    prepared,
   };
 }
 

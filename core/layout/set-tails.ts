@@ -101,7 +101,8 @@ export function setTails(
 
 function standAt(place: TailPlace, plan: PlanLine, { survey, design }: TailsFrame): Standing {
   const stationIn = centreOf(place);
-  const fullLength = place.method === 'full-length';
+  // A rafter cut back at the gable is replaced over its whole length, too.
+  const fullLength = place.method === 'full-length' || place.method === 'end-replacement';
   return {
     place,
     stationIn,

@@ -75,6 +75,8 @@ export const eaveSurveySchema = z.strictObject({
   rafterThicknessIn: lengthField({ least: 0.5, most: 12 }).default(1.5),
   rafterDepthIn: lengthField({ least: 1, most: 24 }).default(5.5),
   joistThicknessIn: lengthField({ least: 0.5, most: 12 }).default(1.5),
+  /** Of the ceiling joists; null takes them as deep as the rafters. [in] */
+  joistDepthIn: lengthField({ least: 1, most: 24 }).nullable().default(null),
   readingMode: readingModeSchema.default('running'),
   readingTo: readingToSchema.default('centre'),
   rafters: z.array(rafterSurveySchema).max(5000),

@@ -223,7 +223,7 @@ function neighbourhood(
       }
       const own = centresOf(place);
       stationsIn.push(...own);
-      if (place.wish.sideFree || place.held !== undefined || place.wish.want === 'own') break;
+      if (isSure(index, places, held, wall)) break;
       stuckIn.push(rafterAt(index, wall).centreIn);
       stationsIn.push(...fixedStations(rooms[step < 0 ? index : index + 1] ?? [], wall));
     }
@@ -245,6 +245,32 @@ function neighbourhood(
     besideIn: [...beside.filter((at) => at > bayFromIn && at < bayToIn), ...hungIn],
     stuckIn,
   };
+}
+
+/**
+ * Whether a rafter is sure to have a tail beside it: held, pinned, or with a free side that neither a neighbour's tail, nor
+ * one that is held, nor one under a panel joint may take from it.
+ */
+function isSure(
+  index: number,
+  places: readonly RafterPlaces[],
+  held: readonly HeldTail[],
+  wall: Wall,
+): boolean {
+  const place = places[index];
+  if (place === undefined || place.held !== undefined || place.wish.want === 'own') return true;
+  const reachIn = wall.jointToleranceIn + wall.thicknessIn / 2;
+  const rivals = [
+    ...(places[index - 1]?.ways ?? []),
+    ...(places[index + 1]?.ways ?? []),
+    ...held,
+    ...wall.jointsIn.map((jointIn) => ({ leftIn: jointIn - reachIn, rightIn: jointIn + reachIn })),
+  ];
+  return place.ways.some(
+    ({ method, leftIn, rightIn }) =>
+      method === 'side' &&
+      rivals.every((one) => one.rightIn + nailingRoomIn <= leftIn || one.leftIn - nailingRoomIn >= rightIn),
+  );
 }
 
 function centresOf({ ways, held }: RafterPlaces): readonly number[] {
