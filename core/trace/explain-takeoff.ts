@@ -131,7 +131,8 @@ function solvedPart(piece: Piece, length: string): TracePart {
     case 'packer':
       return { label: 'How its tail meets the plate', value: length, ref: ofTail('fit') };
     case 'ledger':
-      return { label: 'Its place', value: length, ref: piece.ref };
+    case 'soffit-nailer':
+      return { label: 'Its lumber', value: length, ref: piece.ref };
     default:
       return { label: 'Its section', value: length, ref: piece.ref };
   }
