@@ -8,6 +8,18 @@ import { soundResult } from '../job/example-job.ts';
 import { makeRake, rakePartsOf, type RakeChange } from './make-rake.ts';
 import { prices, rakeJob } from './rake-job.ts';
 
+function drawn(change: RakeChange = {}) {
+  const { layout, eave, eaveDesign } = rakePartsOf(change);
+  const rake = makeRake(change);
+  return { rake, drawing: drawRake(rake, { layout, survey: eave, design: eaveDesign }) };
+}
+
+/** Least and most of some points along an axis. */
+function extentOf(points: readonly Point[], axis: 0 | 1): readonly [least: number, most: number] {
+  const places = points.map((point) => point[axis]);
+  return [Math.min(...places), Math.max(...places)];
+}
+
 describe('walking back from a rake', () => {
   const job = rakeJob({ priceList: prices, rakeDesign: { sheathing: { itemId: 'sheet' } } });
   const result = soundResult(job);
@@ -72,16 +84,6 @@ describe('walking back from a rake', () => {
 });
 
 describe('the elevation of a rake', () => {
-  const drawn = (change: RakeChange = {}) => {
-    const { layout, eave, eaveDesign } = rakePartsOf(change);
-    const rake = makeRake(change);
-    return { rake, drawing: drawRake(rake, { layout, survey: eave, design: eaveDesign }) };
-  };
-  const extentOf = (points: readonly Point[], axis: 0 | 1) => {
-    const places = points.map((point) => point[axis]);
-    return [Math.min(...places), Math.max(...places)];
-  };
-
   test('shows the barge rafter from tail to ridge in true place: the tail 16 in. out and 3 in. below the plate', () => {
     const { drawing } = drawn();
     const barge = polygonTitled(drawing, /^Barge rafter/);
