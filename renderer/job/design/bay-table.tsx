@@ -1,18 +1,24 @@
+import { Plus } from 'lucide-react';
 import type { Bay } from '../../../core/layout/layout-types.ts';
+import { dressedSection } from '../../../core/lumber/dressed-sizes.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
+import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { openBay } from '../editor/list-edits.ts';
+import { leaveBay } from '../editor/tail-edits.ts';
 import { useJob } from '../job-context.ts';
 import { Figure } from '../parts/figure.tsx';
+import { OldMark } from '../parts/old-mark.tsx';
+import { hangBetween, type Tails } from './hand/tail-moves.ts';
+import { useTailMoves } from './hand/use-tail-moves.ts';
 
-/** The bays at the plate: how wide each is clear, and whether it gets a block. */
-export function BayTable(props: { readonly eaveId: string; readonly designIndex: number }) {
-  const { editor, documents, computation } = useJob();
-  const layout = computation.good?.result.eaves.find((eave) => eave.eaveId === props.eaveId);
-  const blocks = documents.design.eaves[props.designIndex]?.blocks;
-  if (layout === undefined || blocks === undefined || layout.bays.length === 0) return null;
+/** The bays at the plate: how wide each is clear, its block, old or new, and the way to hang a tail in it. */
+export function BayTable() {
+  const { tails } = useTailMoves();
+  if (tails === null || tails.layout.bays.length === 0) return null;
+  const { layout } = tails;
   return (
-    <Panel title={`Bays at the plate: ${layout.bays.length}`} look="flush">
+    <Panel title={`Bays at the plate: ${layout.bays.length}`} look="flush" actions={<OldMark />}>
       <table className="table">
         <caption className="visually-hidden">Bays of {layout.name}</caption>
         <thead>
@@ -25,44 +31,88 @@ export function BayTable(props: { readonly eaveId: string; readonly designIndex:
               Clear
             </th>
             <th scope="col">Block</th>
-            <th scope="col">Left open</th>
+            <th scope="col">Leave open</th>
+            <th scope="col">No tail by program</th>
+            <th scope="col">
+              <span className="visually-hidden">Hang a tail</span>
+            </th>
           </tr>
         </thead>
         <tbody>
-          {layout.bays.map((bay) => (
-            <tr key={bay.mark}>
-              <th scope="row" className="no-wrap">
-                {bay.mark}
-              </th>
-              <td className="align-right">{formatLength(bay.fromIn)}</td>
-              <td className="align-right">
-                <Figure
-                  refText={`bay/${props.eaveId}/${bay.leftRafterId}`}
-                  what={`Clear width of ${bay.mark}`}
-                >
-                  {formatLength(bay.clearIn)}
-                </Figure>
-              </td>
-              <td>{blockWords(bay)}</td>
-              <td>
-                <input
-                  type="checkbox"
-                  aria-label={`Leave ${bay.mark} open`}
-                  disabled={!blocks.wanted}
-                  checked={blocks.openBays.includes(bay.leftRafterId)}
-                  onChange={(event) => {
-                    const open = event.target.checked;
-                    editor.change(`block in ${bay.mark}`, (now) =>
-                      openBay(now, props.designIndex, bay.leftRafterId, open),
-                    );
-                  }}
-                />
-              </td>
-            </tr>
+          {layout.bays.map((bay, index) => (
+            <BayRow
+              key={bay.mark}
+              tails={tails}
+              bay={bay}
+              isSplit={layout.bays[index - 1]?.leftRafterId === bay.leftRafterId}
+            />
           ))}
         </tbody>
       </table>
     </Panel>
+  );
+}
+
+/** A bay; of one that a hung tail splits, only the first part bears what holds for the whole between two rafters. */
+function BayRow(props: { readonly tails: Tails; readonly bay: Bay; readonly isSplit: boolean }) {
+  const { tails, bay, isSplit } = props;
+  const { editor } = useJob();
+  const { go } = useTailMoves();
+  const { designIndex, design, layout } = tails;
+  const thicknessIn = dressedSection(design.extender.section)?.thicknessIn ?? 0;
+  const hang = hangBetween(tails, bay.fromIn, bay.toIn, thicknessIn);
+  return (
+    <tr>
+      <th scope="row" className="no-wrap">
+        {bay.mark}
+      </th>
+      <td className="align-right">{formatLength(bay.fromIn)}</td>
+      <td className="align-right">
+        <Figure refText={`bay/${layout.eaveId}/${bay.leftRafterId}`} what={`Clear width of ${bay.mark}`}>
+          {formatLength(bay.clearIn)}
+        </Figure>
+      </td>
+      <td>{blockWords(bay)}</td>
+      <td>
+        {isSplit ? null : (
+          <input
+            type="checkbox"
+            aria-label={`Leave ${bay.mark} open`}
+            disabled={!design.blocks.wanted}
+            checked={design.blocks.openBays.includes(bay.leftRafterId)}
+            onChange={(event) => {
+              const open = event.target.checked;
+              editor.change(`block in ${bay.mark}`, (now) =>
+                openBay(now, designIndex, bay.leftRafterId, open),
+              );
+            }}
+          />
+        )}
+      </td>
+      <td>
+        {isSplit ? null : (
+          <input
+            type="checkbox"
+            aria-label={`Let the program hang no tail in ${bay.mark}`}
+            checked={design.layout.baysWithoutTail.includes(bay.leftRafterId)}
+            onChange={(event) => {
+              const isLeft = event.target.checked;
+              editor.change(`tails in ${bay.mark}`, (now) =>
+                leaveBay(now, designIndex, bay.leftRafterId, isLeft),
+              );
+            }}
+          />
+        )}
+      </td>
+      <td>
+        <IconButton
+          label={`Hang a tail in ${bay.mark}`}
+          icon={<Plus size={15} aria-hidden="true" />}
+          isDisabled={hang === null}
+          onPress={() => go(hang)}
+        />
+      </td>
+    </tr>
   );
 }
 

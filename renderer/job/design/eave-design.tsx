@@ -2,6 +2,7 @@ import type { EaveDesign } from '../../../core/eave/design-document.ts';
 import { ErrorBoundary } from '../../kit/error-boundary.tsx';
 import { ChecksLine, ChecksStrip } from '../checks/checks-strip.tsx';
 import { Findings } from '../parts/findings.tsx';
+import { AsBuiltTable } from './as-built-table.tsx';
 import { BayTable } from './bay-table.tsx';
 import { CutTable } from './cut-table.tsx';
 import { DesignEntries } from './design-entries.tsx';
@@ -37,9 +38,10 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
           <Findings eaveId={eaveId} />
           <WhileResting>
             <TailTable />
+            <BayTable />
           </WhileResting>
           <CutTable eaveId={eaveId} />
-          <BayTable eaveId={eaveId} designIndex={index} />
+          <AsBuiltTable eaveId={eaveId} />
           <RakeViews eaveId={eaveId} />
         </div>
       </div>

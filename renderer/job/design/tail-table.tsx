@@ -15,6 +15,16 @@ import { isClashing, whyWords } from './hand/tail-words.ts';
 import { methodLabel, methodsFor } from './hand/use-tail-choices.ts';
 import { useTailMoves } from './hand/use-tail-moves.ts';
 
+/** The methods in a word or two, for a narrow column. */
+const methodShort: Readonly<Record<Method, string>> = {
+  side: 'Beside',
+  filler: 'Filler',
+  'outer-face': 'Outer face',
+  'block-hung': 'Hung',
+  'full-length': 'Full length',
+  'end-replacement': 'Replaces it',
+};
+
 const headings = ['Mark', 'Station', 'Rafter', 'Side', 'Method', 'Why', 'Own overhang'] as const;
 
 /**
@@ -169,7 +179,7 @@ function StandCells(props: {
           value={pin?.side ?? 'free'}
           isDisabled={isFixed}
           choices={[
-            ['free', tail === null ? 'By program' : `${tail.side === 'left' ? 'Left' : 'Right'}, by program`],
+            ['free', tail === null ? 'By program' : `${tail.side === 'left' ? 'Left' : 'Right'} (program)`],
             ['left', 'Left'],
             ['right', 'Right'],
             ['none', 'No tail'],
@@ -194,8 +204,8 @@ function StandCells(props: {
           value={pin?.method ?? 'free'}
           isDisabled={isFixed}
           choices={[
-            ['free', tail === null ? 'By program' : `${methodLabel(tail.method)}, by program`],
-            ...methodsFor(tails.layout, { rafterId }).map((method) => [method, methodLabel(method)] as const),
+            ['free', tail === null ? 'By program' : `${methodShort[tail.method]} (program)`],
+            ...methodsFor(tails.layout, { rafterId }).map((method) => [method, methodShort[method]] as const),
           ]}
           onChange={(chosen) =>
             go(standMove(tails, rafter, chosen === 'free' ? { side } : { side, method: chosen }))

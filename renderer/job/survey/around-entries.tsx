@@ -8,7 +8,7 @@ import { JobOption, optionsOf } from '../parts/option.tsx';
 export function AroundEntries({ index }: { readonly index: number }) {
   const at = (key: keyof typeof labels) => `survey.eaves.${index}.${key}`;
   return (
-    <FoldPanel title="Around the eave" says="asked for by the checks">
+    <FoldPanel title="Around the eave" says="for the checks">
       <div className="entries entries-2">
         <JobEntry
           path={at('rafterSpanIn')}
