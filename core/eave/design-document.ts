@@ -95,8 +95,10 @@ export const eaveDesignSchema = z.strictObject({
       allowEndReplacement: z.boolean().default(false),
       /** Largest gap between neighbouring tails, centre to centre; null takes it from sheathing, fascia and soffit. [in] */
       largestGapIn: lengthField({ least: 4, most: 96 }).nullable().default(null),
-      /** Whether panel joints have to land on tails. */
+      /** Whether panel joints have to land on tails: panels are cut back to them where need be. */
       panelJointsOnTails: z.boolean().default(true),
+      /** Whether tails are hung under panel joints, so that panels need not be cut back. */
+      wholePanels: z.boolean().default(false),
       /** Bays in which the program hangs no tail of its own, each named by the id of the rafter on its left. */
       baysWithoutTail: z.array(z.string().min(1)).max(5000).default([]),
     })

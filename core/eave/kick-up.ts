@@ -1,5 +1,24 @@
 import type { KickedFrom, KickUp, SectionInput } from './section-types.ts';
 
+/** A kick-up before its back end is known: over which stretch it would lie against the rafter. */
+export type BesideRafter = Omit<KickUp, 'lap' | 'leavesRafterIn'> & {
+  readonly beside: { readonly fromIn: number; readonly toIn: number } | null;
+};
+
+/**
+ * The kick-up of a tail that reaches so far back: its lap ends there at the latest. Not rounded.
+ * @param kickUp - as `kickUpOf` gives it. [in]
+ * @param backspanIn - as built, along the tail's own slope. [in]
+ */
+export function toBackEnd({ beside, ...kickUp }: BesideRafter, backspanIn: number): KickUp {
+  const toIn = Math.min(beside?.toIn ?? 0, backspanIn);
+  return {
+    ...kickUp,
+    leavesRafterIn: beside?.toIn ?? null,
+    lap: beside !== null && toIn > beside.fromIn ? { fromIn: beside.fromIn, toIn } : null,
+  };
+}
+
 /**
  * Where a kicked-up tail leaves the old roof, and over how much of its length it lies against the rafter. The rafter's
  * band falls at the roof's slope m, the tail's at its own flatter slope k; their top edges cross raise / (m - k) inside the
@@ -11,7 +30,7 @@ import type { KickedFrom, KickUp, SectionInput } from './section-types.ts';
 export function kickUpOf(
   input: Pick<SectionInput, 'pitchRisePer12' | 'heightAbovePlateIn' | 'depthIn' | 'overhangLevelIn'>,
   roof: KickedFrom,
-): KickUp {
+): BesideRafter {
   const [m, k] = [roof.pitchRisePer12 / 12, input.pitchRisePer12 / 12];
   const ownFactor = Math.hypot(1, k);
   const raiseAtWallIn = input.heightAbovePlateIn - roof.heightAbovePlateIn;
@@ -22,10 +41,10 @@ export function kickUpOf(
     breakOutIn,
     breakAbovePlateIn: roof.heightAbovePlateIn - m * breakOutIn,
     breakToTailIn: (input.overhangLevelIn - breakOutIn) * ownFactor,
-    lap: roof.rafterDepthIn === null ? null : lapOf(roof.rafterDepthIn),
+    beside: roof.rafterDepthIn === null ? null : besideOf(roof.rafterDepthIn),
   };
 
-  function lapOf(rafterDepthIn: number): KickUp['lap'] {
+  function besideOf(rafterDepthIn: number): BesideRafter['beside'] {
     const roofFactor = Math.hypot(1, m);
     const leastPlumbIn = roof.leastLapIn * roofFactor;
     // So far inside the wall the tail's top has sunk by u (m - k) - raise below the rafter's.

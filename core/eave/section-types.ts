@@ -54,8 +54,13 @@ export type KickUp = {
   /** Along its own slope, from the tail's top corner to that break. [in] */
   readonly breakToTailIn: number;
   /**
-   * Along its own slope inward from the wall line: the stretch over which it lies against the rafter by two edge
-   * distances of nails or more; null where it hangs, or lies nowhere against it so far. [in]
+   * Along its own slope inward from the wall line: where it leaves the rafter's side but for less than two edge distances of
+   * nails; null where it hangs. [in]
+   */
+  readonly leavesRafterIn: number | null;
+  /**
+   * The stretch over which it lies against the rafter by two edge distances or more, to its back end at most; null where it
+   * hangs, or lies nowhere against it so far. [in]
    */
   readonly lap: { readonly fromIn: number; readonly toIn: number } | null;
 };

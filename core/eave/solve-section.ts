@@ -1,5 +1,5 @@
 import { bearingOf } from './bearing.ts';
-import { kickUpOf } from './kick-up.ts';
+import { kickUpOf, toBackEnd } from './kick-up.ts';
 import { outlineOf } from './section-outline.ts';
 import type { RafterSection, SectionInput } from './section-types.ts';
 import { type TailEnd, tailEndOf } from './tail-end.ts';
@@ -31,7 +31,7 @@ export function solveSection(input: SectionInput): RafterSection {
     backspanWantedIn,
     // A full-length rafter takes the old one's whole length, so nothing is in its way.
     (input.spanLevelIn === null ? input.clearBackspanIn : null) ?? Number.POSITIVE_INFINITY,
-    kickUp?.lap?.toIn ?? Number.POSITIVE_INFINITY,
+    kickUp?.beside?.toIn ?? Number.POSITIVE_INFINITY,
   );
   // A plumb cut's bottom corner lies d m further down the slope; on a piece that rises outward, further up it.
   const pastTailTopIn = tailCut === 'plumb' ? Math.max(0, depthIn * m) : 0;
@@ -68,7 +68,7 @@ export function solveSection(input: SectionInput): RafterSection {
     fasciaSpareIn: input.fasciaDepthIn - fasciaNeededIn,
     ...soffitOf(input, tail, slopeFactor),
     deepestInsertIn: heightAbovePlateIn * cos,
-    kickUp,
+    kickUp: kickUp === null ? null : toBackEnd(kickUp, backspanIn),
     outline: outlineOf(input, backspanIn, bearing, tail),
   };
 }

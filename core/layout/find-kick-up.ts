@@ -30,8 +30,9 @@ export function findKickUp(
       eaveId,
       casesOf(({ section: { kickUp, backspanIn, backspanWantedIn } }) =>
         kickUp?.lap != null &&
-        kickUp.lap.toIn < backspanWantedIn - untoldIn &&
-        kickUp.lap.toIn < backspanIn + untoldIn
+        kickUp.leavesRafterIn !== null &&
+        kickUp.leavesRafterIn < backspanWantedIn - untoldIn &&
+        kickUp.leavesRafterIn < backspanIn + untoldIn
           ? backspanIn
           : null,
       ),

@@ -1,7 +1,7 @@
 import { numberList } from '../layout/number-list.ts';
 import type { Extender } from '../layout/layout-types.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
-import type { Fastening } from '../pricing/shop-settings.ts';
+import type { Fastening, SisterPattern } from '../pricing/shop-settings.ts';
 import { headerNailsEach } from './header-nails.ts';
 import { lapOf } from './lap.ts';
 import type { NailUse } from './nail-use.ts';
@@ -11,7 +11,8 @@ import { counted, eaveLabel, type EaveToTakeOff } from './takeoff-context.ts';
 /**
  * Nails of the tails of one eave, by method; tails that are in place have theirs.
  *
- * - Beside a rafter, over a filler, on an outer face, or whole beside it: staggered rows over the lap.
+ * - Beside a rafter, over a filler, on an outer face, or whole beside it: staggered rows over the lap; through a filler of a
+ *   longer nail.
  * - Into the plate: toenails on the one face that is free; on both of a tail that hangs or replaces a rafter.
  * - Header blocks: through both ends, and through the block into each tail that hangs on it.
  * - Fillers: each layer is tacked on before the tail.
@@ -23,7 +24,18 @@ import { counted, eaveLabel, type EaveToTakeOff } from './takeoff-context.ts';
 export function tailNails(eave: EaveToTakeOff, fastening: Fastening): readonly NailUse[] {
   const tails = eave.layout.extenders.filter(({ inPlace }) => !inPlace);
   return [
-    sisterJoints(eave, tails, fastening),
+    sisterJoints(
+      eave,
+      tails.filter(({ method }) => method !== 'filler'),
+      fastening.sister,
+      fastening.sister.nail,
+    ),
+    sisterJoints(
+      eave,
+      tails.filter(({ method }) => method === 'filler'),
+      fastening.sister,
+      fastening.throughFillerNail,
+    ),
     plateToenails(eave, tails, fastening),
     headerNails(eave, tails, fastening),
     fillerNails(eave, tails, fastening),
@@ -34,7 +46,8 @@ export function tailNails(eave: EaveToTakeOff, fastening: Fastening): readonly N
 function sisterJoints(
   { layout, design }: EaveToTakeOff,
   tails: readonly Extender[],
-  { sister }: Fastening,
+  sister: SisterPattern,
+  nail: string,
 ): NailUse {
   const depthIn = dressedSection(design.extender.section)?.depthIn ?? 0;
   const groups = new Map<string, { count: number; raised: boolean; ids: string[]; numbers: number[] }>();
@@ -53,7 +66,7 @@ function sisterJoints(
     (a, b) => b.count - a.count || Number(a.raised) - Number(b.raised),
   );
   return {
-    nail: sister.nail,
+    nail,
     use: 'extender',
     phase: 'Framing',
     eaveId: layout.eaveId,

@@ -82,7 +82,8 @@ describe('a kicked-up tail', () => {
     fc.assert(
       fc.property(anyKick, (input) => {
         const from = input.kickedFrom ?? roof;
-        const { kickUp } = solveSection(input);
+        // So steep a ratio that nothing but the lap ends the piece.
+        const { kickUp } = solveSection({ ...input, backspanRatio: 60 });
         const tail = edges(input.pitchRisePer12, input.heightAbovePlateIn, input.depthIn);
         const rafter = edges(from.pitchRisePer12, from.heightAbovePlateIn, from.rafterDepthIn ?? 0);
         const rafterCos = Math.cos(Math.atan2(from.pitchRisePer12, 12));
@@ -135,6 +136,15 @@ describe('a kicked-up tail', () => {
     // u = (3.5 x 1.20185 + 4) x 3 = 24.6194, and from (4 - (5.7975 - 2.4037)) x 3 = 1.8186.
     expect(raised.kickUp?.lap?.toIn).toBeCloseTo(24.6194 * 1.05409, 3);
     expect(raised.kickUp?.lap?.fromIn).toBeCloseTo(1.8186 * 1.05409, 3);
+  });
+
+  it('ends its lap at its back end where something stands in its way before it leaves the rafter', () => {
+    const short = solveSection({ ...kicked, heightAbovePlateIn: 10, clearBackspanIn: 20 });
+    expect(short.backspanIn).toBe(20);
+    expect(short.kickUp?.lap?.toIn).toBe(20);
+    expect(short.kickUp?.leavesRafterIn).toBeCloseTo(24.6194 * 1.05409, 3);
+    const shorter = solveSection({ ...kicked, heightAbovePlateIn: 10, clearBackspanIn: 1.5 });
+    expect(shorter.kickUp?.lap).toBeNull();
   });
 
   it('hung between two rafters has no lap, and reaches back as it likes', () => {
