@@ -18,7 +18,7 @@ import { DrawingView } from '../../drawings/drawing-view.tsx';
 import { useJob } from '../job-context.ts';
 import { OldMark } from '../parts/old-mark.tsx';
 import { useTailHand } from './hand/tail-hand.ts';
-import { RakeElevation } from './rake-view.tsx';
+import { RakeDrawings } from './rake-view.tsx';
 import { StationSteps } from './station-steps.tsx';
 
 /** The drawings of an eave besides its plan: one in view at a time, section and nails at any station. */
@@ -87,7 +87,7 @@ export function DrawingsPanel() {
       </TabPanel>
       {rakes.map((rake) => (
         <TabPanel key={rake.rakeId} id={`rake-${rake.rakeId}`}>
-          <RakeElevation rake={rake} />
+          <RakeDrawings rake={rake} />
         </TabPanel>
       ))}
     </Tabs>

@@ -10,7 +10,7 @@ import { DesignPlan } from './design-plan.tsx';
 import { DrawingsPanel } from './drawings-panel.tsx';
 import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
 import { RakeDesigns } from './rake-entries.tsx';
-import { RakeViews } from './rake-view.tsx';
+import { RakeTables } from './rake-view.tsx';
 import { TailTable } from './tail-table.tsx';
 
 /** The design of one eave: its choices, the plan with the tails in hand, the other drawings and what follows. */
@@ -42,7 +42,7 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
           </WhileResting>
           <CutTable eaveId={eaveId} />
           <AsBuiltTable eaveId={eaveId} />
-          <RakeViews eaveId={eaveId} />
+          <RakeTables eaveId={eaveId} />
         </div>
       </div>
     </TailsInHand>

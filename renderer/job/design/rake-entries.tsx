@@ -8,7 +8,7 @@ import { addRakeDesign, rakesOfEave } from '../editor/rake-list.ts';
 import { useJob } from '../job-context.ts';
 import { JobChoice, JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
-import { ItemChoice } from '../parts/item-choice.tsx';
+import { ItemChoice } from './item-choice.tsx';
 import { StockChoice } from './stock-choice.tsx';
 
 const kinds = [

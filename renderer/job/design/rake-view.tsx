@@ -13,20 +13,24 @@ import { Caution } from '../parts/caution.tsx';
 import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
 
-/** The rakes of an eave as laid out: each at one lookout, with its pieces; its elevation stands among the drawings. */
-export function RakeViews({ eaveId }: { readonly eaveId: string }) {
+/** The pieces of each rake of an eave as laid out; its drawings stand among the others. */
+export function RakeTables({ eaveId }: { readonly eaveId: string }) {
   const { computation } = useJob();
   const rakes = computation.good?.result.rakes.filter((rake) => rake.eaveId === eaveId) ?? [];
-  return rakes.map((rake) => (
-    <div key={rake.rakeId} className="rake-view">
-      <LookoutView rake={rake} />
-      <RakeTable rake={rake} />
-    </div>
-  ));
+  return rakes.map((rake) => <RakeTable key={rake.rakeId} rake={rake} />);
 }
 
-/** A rake of the eave from the side, to scale. */
-export function RakeElevation({ rake }: { readonly rake: RakeLayout }) {
+/** A rake in elevation and at one lookout, to scale. */
+export function RakeDrawings({ rake }: { readonly rake: RakeLayout }) {
+  return (
+    <div className="rake-drawings">
+      <RakeElevation rake={rake} />
+      <LookoutView rake={rake} />
+    </div>
+  );
+}
+
+function RakeElevation({ rake }: { readonly rake: RakeLayout }) {
   const { computation, walkBack } = useJob();
   const { good } = computation;
   const drawing = useMemo(() => {

@@ -110,7 +110,7 @@ function RakeEntries({ rake, index }: { readonly rake: RakeSurvey; readonly inde
         <JobEntry
           path={at('firstInsideIn')}
           label={labels.firstInsideIn}
-          blankMeans="by the eave’s stations"
+          blankMeans="by stations"
           hint="Gable wall to its near face."
         />
         <JobEntry path={at('pitchRisePer12')} label={labels.pitchRisePer12} blankMeans="the rafter’s" />
