@@ -97,7 +97,7 @@ export const eaveDesignSchema = z.strictObject({
       largestGapIn: lengthField({ least: 4, most: 96 }).nullable().default(null),
       /** Whether panel joints have to land on tails: panels are cut back to them where need be. */
       panelJointsOnTails: z.boolean().default(true),
-      /** Whether tails are hung under panel joints, so that panels need not be cut back. */
+      /** Whether tails are set under the joints of whole panels, hung ones if need be, so that none is cut back. */
       wholePanels: z.boolean().default(false),
       /** Bays in which the program hangs no tail of its own, each named by the id of the rafter on its left. */
       baysWithoutTail: z.array(z.string().min(1)).max(5000).default([]),

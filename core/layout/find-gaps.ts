@@ -1,7 +1,7 @@
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { nearestRoomIn, roomsWithin, whyNotHung, type FoundLayout } from './found-layout.ts';
 import type { Extender, Finding } from './layout-types.ts';
-import { leastPanelBearingIn } from './panel-joints.ts';
+import { leastEndBearingIn } from '../takeoff/panel-layout.ts';
 import { gapToleranceIn } from './solver/choices.ts';
 import { nailingRoomIn, placeAbout } from './solver/wall.ts';
 
@@ -85,49 +85,62 @@ function closing(gap: Gap | undefined, found: FoundLayout): string {
 }
 
 /**
- * Tells which joints between panels have no tail under them: by station, where a tail would carry the joint, and what
- * keeps it from there.
+ * Tells which joints between panels have no tail under them, and where a whole panel has to be cut back: by station, where
+ * a tail would carry the joint, and what keeps it from there.
  * @param found - the eave. [in]
  */
 export function findBareJoints(found: FoundLayout): readonly Finding[] {
   const { eaveId, panelJoints } = found.laid;
-  const bare = panelJoints.filter(({ extenderId }) => extenderId === null).map(({ stationIn }) => stationIn);
-  const finding = (stationIn: number | null, text: string): Finding => ({
-    eaveId,
-    stationIn,
-    topic: 'panel-joint',
-    text,
-    structural: true,
-  });
-  if (bare.length <= toldSingly)
-    return bare.map((jointIn) =>
+  const bareIn = panelJoints
+    .filter(({ extenderId }) => extenderId === null)
+    .map(({ stationIn }) => stationIn);
+  const cutBackIn = found.placed.prepared.wall.cutBackIn.filter((stationIn) => !bareIn.includes(stationIn));
+  const told = (
+    jointsIn: readonly number[],
+    one: string,
+    more: string,
+    structural: boolean,
+  ): readonly Finding[] => {
+    const finding = (stationIn: number | null, text: string): Finding => ({
+      eaveId,
+      stationIn,
+      topic: 'panel-joint',
+      text,
+      structural,
+    });
+    if (jointsIn.length <= toldSingly)
+      return jointsIn.map((jointIn) =>
+        finding(jointIn, `The panel joint at ${formatLength(jointIn)} ${one} ${carrying(jointIn, found)}`),
+      );
+    const where = jointsIn.map(formatLength).join(', ');
+    return [
       finding(
-        jointIn,
-        `The panel joint at ${formatLength(jointIn)} has no tail under it. ${carrying(jointIn, found)}`,
+        null,
+        `${jointsIn.length} panel joints ${more}: ${where}. ${carrying(jointsIn[0] ?? 0, found)}`,
       ),
-    );
+    ];
+  };
   return [
-    finding(
-      null,
-      `${bare.length} panel joints have no tail under them: at ${bare.map(formatLength).join(', ')}. ${carrying(bare[0] ?? 0, found)}`,
+    ...told(bareIn, 'has no tail under it.', 'have no tail under them', true),
+    ...told(
+      cutBackIn,
+      'finds no tail, so the panel is cut back.',
+      'find no tail, so those panels are cut back',
+      false,
     ),
   ];
 }
 
-/** Where a tail would carry a joint, what keeps it from there, and where the panel could be cut back to. */
+/** Where a tail would carry a joint, and what keeps it from there. */
 function carrying(jointIn: number, found: FoundLayout): string {
   const { jointToleranceIn: offIn } = found.wall;
   if (offIn < 0)
-    return `The extenders are too thin for two panels to bear on by ${formatInches(leastPanelBearingIn)} each: nail a cleat beside them.`;
+    return `The extenders are too thin for two panels to bear on by ${formatInches(leastEndBearingIn)} each: nail a cleat beside them.`;
   const would = `A tail at ${formatLength(jointIn - offIn)} to ${formatLength(jointIn + offIn)} would carry it`;
-  const before = found.laid.extenders.findLast(({ centreIn }) => centreIn < jointIn);
-  const cutBack =
-    before === undefined ? '' : ` Or cut the panel back to the tail at ${formatLength(before.centreIn)}.`;
   const [room] = roomsWithin(found, jointIn - offIn, jointIn + offIn);
-  const why = room === undefined ? inTheWayOf(jointIn, found) : whyNotHung(found, room.bay);
-  return why === undefined
-    ? `${would}, at the price of a rafter without its tail or a wider gap.${cutBack}`
-    : `${would}${room === undefined ? `, but ${why}` : `: ${why}`}.${cutBack}`;
+  if (room === undefined) return `${would}, but ${inTheWayOf(jointIn, found)}.`;
+  const why = whyNotHung(found, room.bay);
+  return why === undefined ? `${would}.` : `${would}: ${why}.`;
 }
 
 function inTheWayOf(jointIn: number, { placed, wall }: FoundLayout): string {

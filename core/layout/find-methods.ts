@@ -87,7 +87,11 @@ function findExtras({ laid: { eaveId, extenders, largestGap } }: FoundLayout): r
       words: `so that no gap is over ${formatLength(largestGap.gapIn)}`,
       without: 'allow a larger gap',
     },
-    { because: 'panel-joint', words: 'under joints of the panels', without: 'take the joints off the tails' },
+    {
+      because: 'panel-joint',
+      words: 'under joints of the panels',
+      without: 'let panels be cut back to the tails',
+    },
   ] as const;
   return reasons.flatMap(({ because, words, without }): readonly Finding[] => {
     const extra = extenders.filter(

@@ -23,7 +23,7 @@ import type { EaveLayout } from './layout-types.ts';
 import { makeExtenders } from './make-extenders.ts';
 import { placeTails } from './place-tails.ts';
 import { setTails } from './set-tails.ts';
-import { jointsOnTails, wallOf } from './wall-of.ts';
+import { panelJoints, wallOf } from './wall-of.ts';
 
 /** An eave whose ends meet nothing. */
 const freeEdge = { meetings: noMeetings, longestSubFasciaIn: null };
@@ -100,7 +100,7 @@ export function layOutEave(
     unplaced,
     bays: baysOf({ rafters, occupied, extenders, blocks: design.blocks, survey, letter }),
     largestGap: largestGap(design, means.rules),
-    panelJoints: jointsOnTails(wall, extenders),
+    panelJoints: panelJoints(design, runs.fascia, extenders, means.sheetLengthIn),
     fascia: fascia.pieces,
     fasciaLengthIn: fascia.pieces.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0),
     fasciaRun: runs.fascia,

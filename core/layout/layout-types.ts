@@ -308,7 +308,7 @@ export type EaveLayout = {
   readonly bays: readonly Bay[];
   /** What neighbouring tails may stand apart, centre to centre, and what holds them to it. */
   readonly largestGap: LargestGap;
-  /** Joints between whole panels of the new sheathing that want a tail under them; none where that is not asked for. */
+  /** Joints between the panels of the lowest course, as laid on the tails; none where they need not land on tails. */
   readonly panelJoints: readonly PanelJoint[];
   readonly fascia: readonly FasciaPiece[];
   /** On its face, from end to end. [in] */

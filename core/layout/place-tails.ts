@@ -28,7 +28,7 @@ export type PlacedTails = {
  */
 export function placeTails(wall: Wall): PlacedTails {
   const prepared = prepare(wall);
-  const settled = settle(solve(prepared.choices).chosen, wall);
+  const settled = settle(solve(prepared.choices).chosen, prepared.wall);
   const ids = idsOf(settled, wall);
   const tails = settled.map((one, index): TailPlace => {
     const { candidate, leftIn, rightIn, standsFor } = one;

@@ -1,10 +1,12 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { DressedSection } from '../lumber/dressed-sizes.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
+import { jointsOfCourse, layCourse } from '../takeoff/panel-layout.ts';
+import { panelGapIn } from '../takeoff/sheathing-strip.ts';
 import { largestGap } from './largest-gap.ts';
 import type { LayoutMeans } from './layout-means.ts';
 import type { Extender, FasciaRun, Occupied, PanelJoint, PlacedRafter } from './layout-types.ts';
-import { jointToleranceIn, panelJoints } from './panel-joints.ts';
+import { jointToleranceIn } from './panel-joints.ts';
 import type { Wall } from './solver/wall.ts';
 
 /** What the solver takes of survey and design. [in] */
@@ -20,13 +22,12 @@ export type WallSource = {
 };
 
 /**
- * The old wall as the solver takes it, with the gap that is let stand and the joints that want a tail.
+ * The old wall as the solver takes it, with the gap that is let stand and the panels whose joints want a tail.
  * @param source - survey, design and what follows from them. [in]
  */
 export function wallOf({ survey, design, rafters, occupied, stock, means, run }: WallSource): Wall {
-  const { sheathing, layout } = design;
   const [fromIn, toIn] = [run.left.faceIn, run.right.faceIn];
-  const wanted = sheathing.kind === 'panels' && layout.panelJointsOnTails;
+  const whole = jointsMatter(design) && design.layout.wholePanels;
   return {
     rafters,
     occupied,
@@ -39,23 +40,39 @@ export function wallOf({ survey, design, rafters, occupied, stock, means, run }:
     fromIn,
     toIn,
     largestGapIn: largestGap(design, means.rules).gapIn,
-    jointsIn: wanted ? panelJoints(fromIn, toIn, means.sheetLengthIn) : [],
+    wholeSheetIn: whole ? means.sheetLengthIn : null,
     jointToleranceIn: jointToleranceIn(stock.thicknessIn),
   };
 }
 
 /**
- * The joints that want a tail, each with the tail that stands under it.
- * @param wall - as the solver took it. [in]
- * @param extenders - where the tails stand. [in]
+ * The joints between the panels of the lowest course of new sheathing, as it is laid on the tails, each with the tail that
+ * carries it; none where they are not asked to land on tails.
+ * @param design - of the eave.
+ * @param run - of the fascia. [in]
+ * @param tails - where they stand. [in]
+ * @param sheetLengthIn - of one panel, along the eave. [in]
  */
-export function jointsOnTails(
-  { jointsIn, jointToleranceIn: toleranceIn }: Pick<Wall, 'jointsIn' | 'jointToleranceIn'>,
-  extenders: readonly Pick<Extender, 'id' | 'centreIn'>[],
+export function panelJoints(
+  design: EaveDesign,
+  run: WallSource['run'],
+  tails: readonly Extender[],
+  sheetLengthIn: number,
 ): readonly PanelJoint[] {
-  return jointsIn.map((stationIn) => ({
+  if (!jointsMatter(design)) return [];
+  const course = {
+    fromIn: run.left.faceIn,
+    toIn: run.right.faceIn,
+    tails,
+    boardIn: sheetLengthIn,
+    gapIn: panelGapIn,
+  };
+  return jointsOfCourse(layCourse(course)).map(({ stationIn, tailId }) => ({
     stationIn,
-    extenderId:
-      extenders.find(({ centreIn }) => Math.abs(centreIn - stationIn) <= toleranceIn + 1e-9)?.id ?? null,
+    extenderId: tailId,
   }));
+}
+
+function jointsMatter({ sheathing, layout }: EaveDesign): boolean {
+  return sheathing.kind === 'panels' && layout.panelJointsOnTails;
 }

@@ -1,5 +1,5 @@
 import type { Score } from '../../core/layout/solver/score.ts';
-import type { Wall } from '../../core/layout/solver/wall.ts';
+import type { JointedWall as Wall } from '../../core/layout/solver/wall.ts';
 
 /**
  * Finds the best layout of a small wall by trying every way to place a tail at every rafter, every number of hung tails

@@ -18,6 +18,7 @@ export const anyWall = fc
     largestGapIn: fc.constantFrom(16, 20, 24, 30),
     sheetLengthIn: fc.constantFrom(32, 48, 61),
     kind: fc.constantFrom<'panels' | 'planks'>('panels', 'planks'),
+    wholePanels: fc.boolean(),
     allowFiller: fc.boolean(),
     allowBlockHung: fc.boolean(),
     otherSide: fc.constantFrom(0, 1),

@@ -9,8 +9,9 @@ import { bestOfAllWays } from './all-ways.ts';
 describe('the solver', () => {
   it('finds nothing worse than trying all ways does', () => {
     fc.assert(
-      fc.property(anyWall, (one) => {
-        const { chosen, score } = solve(prepare(one).choices);
+      fc.property(anyWall, (bare) => {
+        const { choices, wall: one } = prepare(bare);
+        const { chosen, score } = solve(choices);
         const { squares, ...best } = bestOfAllWays(one, 3);
         expect(score).toMatchObject(best);
         const stops = [one.fromIn, ...evenedOut(chosen, one).map(({ centreIn }) => centreIn), one.toIn];

@@ -15,7 +15,8 @@ import { heldBesideRafter, heldHungTails, type HeldTail } from './held-tails.ts'
 import { hungRooms, type HungRoom } from './hung-rooms.ts';
 import { fixedStations, hungStations, type Neighbourhood } from './hung-stations.ts';
 import { in64ths } from './score.ts';
-import { jointCarried, nailingRoomIn, type Wall } from './wall.ts';
+import { jointCarried, nailingRoomIn, type JointedWall, type Wall } from './wall.ts';
+import { jointsWanted } from './wanted-joints.ts';
 
 /** One rafter with what is known of its places, before the solver chooses. */
 export type RafterPlaces = {
@@ -27,6 +28,7 @@ export type RafterPlaces = {
 
 /** All that the solver needs, and what its answer is explained by. */
 export type Prepared = {
+  readonly wall: JointedWall;
   readonly choices: Choices;
   readonly places: readonly RafterPlaces[];
   readonly held: readonly HeldTail[];
@@ -39,13 +41,15 @@ export const gapToleranceIn = 1 / 32;
 
 /**
  * Sets out what the solver may choose from along a wall.
- * @param wall - the wall. [in]
+ * @param bare - the wall. [in]
  */
-export function prepare(wall: Wall): Prepared {
-  const standing = inTheWay(wall.occupied);
-  const places = wall.rafters.map((_, index) => placesOf(index, wall, standing));
-  const held = [...places.flatMap((one) => one.held ?? []), ...heldHungTails(wall)];
-  const rooms = roomsOf(wall);
+export function prepare(bare: Wall): Prepared {
+  const standing = inTheWay(bare.occupied);
+  const places = bare.rafters.map((_, index) => placesOf(index, bare, standing));
+  const held = [...places.flatMap((one) => one.held ?? []), ...heldHungTails(bare)];
+  const rooms = roomsOf(bare);
+  const hangable = rooms.map((own, bay) => (own.length > 0 && mayHang(bay, places, bare) ? own : []));
+  const wall = { ...bare, ...jointsWanted(bare, places, held, hangable.flat()) };
   const bays: Candidate[][] = Array.from({ length: wall.rafters.length + 1 }, () => []);
   const put = (bay: number, candidate: Candidate): void => {
     bays[bay]?.push(candidate);
@@ -53,12 +57,13 @@ export function prepare(wall: Wall): Prepared {
   for (const [index, { ways, wish }] of places.entries())
     for (const way of ways) put(bayOf(way, index), ownCandidate(way, index, wish.want === 'own', wall));
   for (const tail of held) put(bayAt(tail, wall), heldCandidate(tail, wall));
-  for (const [bay, own] of rooms.entries()) {
-    if (own.length === 0 || !mayHang(bay, places, wall)) continue;
+  for (const [bay, own] of hangable.entries()) {
+    if (own.length === 0) continue;
     for (const stationIn of hungStations(neighbourhood(bay, places, held, rooms, wall), wall))
       put(bay, hungCandidate(stationIn, bay, own, wall));
   }
   return {
+    wall,
     choices: {
       rafters: places.map(({ wish }) => wish),
       bays: bays.map((candidates) => ({ candidates: candidates.sort((a, b) => a.centreIn - b.centreIn) })),
@@ -147,7 +152,7 @@ function bayAt({ leftIn, rightIn }: HeldTail, { rafters }: Wall): number {
   return rafters.findLastIndex((rafter) => rafter.centreIn <= centreIn) + 1;
 }
 
-function ownCandidate(way: Way, rafter: number, pinned: boolean, wall: Wall): Candidate {
+function ownCandidate(way: Way, rafter: number, pinned: boolean, wall: JointedWall): Candidate {
   const centreIn = (way.leftIn + way.rightIn) / 2;
   return {
     ...way,
@@ -163,7 +168,7 @@ function ownCandidate(way: Way, rafter: number, pinned: boolean, wall: Wall): Ca
   };
 }
 
-function heldCandidate(tail: HeldTail, wall: Wall): Candidate {
+function heldCandidate(tail: HeldTail, wall: JointedWall): Candidate {
   const centreIn = (tail.leftIn + tail.rightIn) / 2;
   return {
     ...tail,
@@ -179,7 +184,12 @@ function heldCandidate(tail: HeldTail, wall: Wall): Candidate {
   };
 }
 
-function hungCandidate(centreIn: number, bay: number, rooms: readonly HungRoom[], wall: Wall): Candidate {
+function hungCandidate(
+  centreIn: number,
+  bay: number,
+  rooms: readonly HungRoom[],
+  wall: JointedWall,
+): Candidate {
   const room = rooms.find(({ fromIn, toIn }) => centreIn >= fromIn - 1e-9 && centreIn <= toIn + 1e-9);
   if (room === undefined) throw new Error('a hung tail without room');
   return {
@@ -209,7 +219,7 @@ function neighbourhood(
   places: readonly RafterPlaces[],
   held: readonly HeldTail[],
   rooms: readonly (readonly HungRoom[])[],
-  wall: Wall,
+  wall: JointedWall,
 ): Neighbourhood {
   const stuckIn: number[] = [];
   const look = (step: -1 | 1): readonly number[] => {
@@ -255,7 +265,7 @@ function isSure(
   index: number,
   places: readonly RafterPlaces[],
   held: readonly HeldTail[],
-  wall: Wall,
+  wall: JointedWall,
 ): boolean {
   const place = places[index];
   if (place === undefined || place.held !== undefined || place.wish.want === 'own') return true;

@@ -1,6 +1,6 @@
 import { in64ths } from './score.ts';
 import type { HungRoom } from './hung-rooms.ts';
-import { nailingRoomIn, type Wall } from './wall.ts';
+import { nailingRoomIn, type JointedWall, type Wall } from './wall.ts';
 
 /** What hung tails of one bay are placed against. [in] */
 export type Neighbourhood = {
@@ -27,7 +27,7 @@ const mostSpread = 6;
  * @param wall - the wall. [in]
  * @returns from left to right, none twice within 1/64 in. [in]
  */
-export function hungStations(near: Neighbourhood, wall: Wall): readonly number[] {
+export function hungStations(near: Neighbourhood, wall: JointedWall): readonly number[] {
   const { rooms } = near;
   if (rooms.length === 0) return [];
   const within = (stationIn: number): boolean =>
@@ -68,7 +68,7 @@ function besideStations({ besideIn }: Neighbourhood, { thicknessIn }: Wall): rea
  */
 export function fixedStations(
   rooms: readonly HungRoom[],
-  { jointsIn, jointToleranceIn }: Pick<Wall, 'jointsIn' | 'jointToleranceIn'>,
+  { jointsIn, jointToleranceIn }: Pick<JointedWall, 'jointsIn' | 'jointToleranceIn'>,
 ): readonly number[] {
   return rooms.flatMap(({ fromIn, toIn }) => {
     const joints =

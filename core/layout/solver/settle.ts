@@ -1,7 +1,7 @@
 import { isHung } from './candidate.ts';
 import { evenOut, type Window } from './even-out.ts';
 import type { Chosen } from './solve.ts';
-import { nailingRoomIn, placeAbout, type Wall } from './wall.ts';
+import { nailingRoomIn, placeAbout, type JointedWall } from './wall.ts';
 import type { Interval } from '../in-the-way.ts';
 
 /** A chosen tail on its final place. [in] */
@@ -13,7 +13,7 @@ export type Settled = Chosen & Interval & { readonly centreIn: number };
  * @param chosen - by the solver, from left to right. [in]
  * @param wall - the wall. [in]
  */
-export function settle(chosen: readonly Chosen[], wall: Wall): readonly Settled[] {
+export function settle(chosen: readonly Chosen[], wall: JointedWall): readonly Settled[] {
   return evenedOut(chosen, wall).map(({ one, centreIn: evenIn, window }): Settled => {
     if (!moves(one)) return { ...one, ...facesOf(one), centreIn: evenIn };
     const centreIn = onSixteenth(evenIn, window);
@@ -30,7 +30,7 @@ type Evened = { readonly one: Chosen; readonly centreIn: number; readonly window
  * @param chosen - by the solver, from left to right. [in]
  * @param wall - the wall. [in]
  */
-export function evenedOut(chosen: readonly Chosen[], wall: Wall): readonly Evened[] {
+export function evenedOut(chosen: readonly Chosen[], wall: JointedWall): readonly Evened[] {
   const evened: Evened[] = [];
   for (let start = 0; start <= chosen.length; ) {
     let end = start;
@@ -61,7 +61,7 @@ function facesOf({ candidate: { leftIn, rightIn } }: Chosen): Interval {
   return { leftIn, rightIn };
 }
 
-function windowOf(chosen: readonly Chosen[], index: number, wall: Wall): Window {
+function windowOf(chosen: readonly Chosen[], index: number, wall: JointedWall): Window {
   const candidate = chosen[index]?.candidate;
   if (candidate === undefined) throw new Error('no such tail');
   const apartIn = nailingRoomIn + wall.thicknessIn / 2;

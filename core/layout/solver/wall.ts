@@ -4,6 +4,7 @@ import type { Side } from '../../survey/survey-document.ts';
 import { formatLength } from '../../units/format-length.ts';
 import { clashToleranceIn, type Interval } from '../in-the-way.ts';
 import type { Occupied, PlacedRafter } from '../layout-types.ts';
+import type { WantedJoints } from './wanted-joints.ts';
 
 /** The old wall that tails are laid out on, and what is wanted of them. [in] */
 export type Wall = {
@@ -21,10 +22,14 @@ export type Wall = {
   readonly fromIn: number;
   readonly toIn: number;
   readonly largestGapIn: number;
-  /** Middles of the panels' joints that want a tail under them, and how far off one may stand. */
-  readonly jointsIn: readonly number[];
+  /** Length of a panel of the new sheathing along the eave, where panels are to stay whole; else null. */
+  readonly wholeSheetIn: number | null;
+  /** How far off a joint's middle the tail that carries it may stand. */
   readonly jointToleranceIn: number;
 };
+
+/** A wall with the panels' joints that want a tail under them. [in] */
+export type JointedWall = Wall & WantedJoints;
 
 /** Least clear room on each side of a hung tail, to nail it. [in] Common practice, no source. */
 export const nailingRoomIn = 0.5;
@@ -40,7 +45,7 @@ export function placeAbout(centreIn: number, { thicknessIn }: Pick<Wall, 'thickn
 }
 
 /** Index of the panel joint that a tail with this middle carries, -1 where none. */
-export function jointCarried(centreIn: number, { jointsIn, jointToleranceIn }: Wall): number {
+export function jointCarried(centreIn: number, { jointsIn, jointToleranceIn }: JointedWall): number {
   return jointsIn.findIndex((jointIn) => Math.abs(centreIn - jointIn) <= jointToleranceIn + 1e-9);
 }
 
