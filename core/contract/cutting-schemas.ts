@@ -101,6 +101,7 @@ export const cutPlanSchema = z.strictObject({
     .strictObject({
       worths: z.array(z.strictObject({ ...worth, slantSixteenths: sixteenths })).readonly(),
       supplies: z.array(z.strictObject({ ...worth, itemId, priceCents: cents })).readonly(),
+      cuts: z.array(z.array(z.int().min(0).max(mostParts)).readonly()).readonly(),
     })
     .nullable(),
   tiesProven: z.boolean(),

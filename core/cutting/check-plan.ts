@@ -75,9 +75,9 @@ function boardFault(problem: CuttingProblem, board: Board): string | undefined {
 }
 
 /** Whole sixteenths along the board that cover a cut of the saw's kerf across a slant. */
-function cutAlong({ kerfSixteenths, depthSixteenths = 0 as never }: CuttingProblem, slant: number): number {
+function cutAlong({ kerfSixteenths, depthSixteenths }: CuttingProblem, slant: number): number {
   const kerf = BigInt(kerfSixteenths);
-  const depth = BigInt(depthSixteenths);
+  const depth = BigInt(depthSixteenths ?? 0);
   if (slant === 0 || depth === 0n) return kerfSixteenths;
   const needed = kerf * kerf * (depth * depth + BigInt(slant) ** 2n);
   let along = kerf;

@@ -72,9 +72,11 @@ export type Board = {
 export type ProofKind = 'exact-bound' | 'solver-tree' | 'none';
 
 /**
- * Worths of the pieces from which anyone can reckon the bound again: if no board can hold pieces worth more than its
- * price (and, where there are only so many, the worth of having one more), then all pieces together cost at least
- * their worth less that of the boards there are. Whole parts of a cent, 2^20 to the cent. See check-certificate.ts.
+ * Worths of the pieces from which anyone can reckon the bound again (check-certificate.ts). If no board can hold pieces
+ * worth more than its price (and, where there are only so many, the worth of having one more), then all pieces together
+ * cost at least their worth less that of the boards there are: whole parts of a cent, 2^20 to the cent. Each of the cuts is
+ * another worth for every size, in any unit: the boards of a plan, each counted with the most that it can hold, must come
+ * to the worth of all pieces; numbers of boards that do not are ruled out.
  */
 export type BoundCertificate = {
   readonly worths: readonly {
@@ -89,6 +91,8 @@ export type BoundCertificate = {
     readonly priceCents: number;
     readonly parts: number;
   }[];
+  /** Each beside `worths`. */
+  readonly cuts: readonly (readonly number[])[];
 };
 
 /** A pinned board that cannot be: its length is not to be had, a piece is gone or pinned twice, or it does not fit. */

@@ -21,8 +21,6 @@ export function giveMarks(
 ): readonly (readonly CutItem[])[] | undefined {
   const { met, items } = settlePins(problem);
   const key = (item: CutItem): string => pieceKey(problem, item);
-  const boardKey = (itemId: string, places: readonly string[]): string =>
-    JSON.stringify([itemId, ...places.toSorted()]);
   const pinned = new Map<string, CutItem[][]>();
   for (const pin of met) {
     const name = boardKey(pin.length.itemId, pin.items.map(key));
@@ -42,6 +40,10 @@ export function giveMarks(
   const pinsLeft = [...pinned.values()].some((alike) => alike.length > 0);
   const piecesLeft = [...free.values()].some((queue) => queue.length > 0);
   return pinsLeft || piecesLeft ? undefined : given;
+}
+
+function boardKey(itemId: string, places: readonly string[]): string {
+  return JSON.stringify([itemId, ...places.toSorted()]);
 }
 
 function queuesOf(items: readonly CutItem[], key: (item: CutItem) => string): Map<string, CutItem[]> {

@@ -1,10 +1,12 @@
 import { zeroUsd } from '../units/money.ts';
+import { nearestSixteenth } from '../units/sixteenths.ts';
 import { slantOf } from './board-use.ts';
 import { checkPlan } from './check-plan.ts';
-import { centsOf, type CuttingModel, type Load, type ModelAndPins } from './cutting-model.ts';
+import type { CompositionCut } from './composition-cut.ts';
+import { centsOf, type Load, type ModelAndPins } from './cutting-model.ts';
 import { loadsToBoards } from './loads-to-boards.ts';
 import type { ProvenBound } from './lower-bound.ts';
-import { settlePins, type MetPin } from './settle-pins.ts';
+import { settlePins } from './settle-pins.ts';
 import { stockGroup } from './stock-group.ts';
 import { gapOf, usdOfCents } from './with-bound.ts';
 import type { BoundCertificate, CutPlan, CuttingProblem, ProofKind } from './cut-plan-types.ts';
@@ -16,6 +18,8 @@ export type PlanParts = ModelAndPins & {
   readonly boundCents: number;
   /** What the bound in whole numbers is shown by. */
   readonly proven: ProvenBound;
+  /** What rules out purchases that the worths of `proven` alone would leave possible. */
+  readonly cuts: readonly CompositionCut[];
   /** What shows that nothing is cheaper, where bound and cost are one. */
   readonly proof: Exclude<ProofKind, 'none'>;
   readonly tiesProven: boolean;
@@ -43,7 +47,7 @@ export function makePlan(problem: CuttingProblem, parts: PlanParts): CutPlan {
     boundUsd: usdOfCents(bound),
     ...gapOf(cents, bound),
     proof: bound === cents ? parts.proof : 'none',
-    certificate: certificateOf(model, parts.proven),
+    certificate: certificateOf(parts),
     tiesProven: parts.tiesProven && bound === cents,
     centsPerBoard: problem.preferences?.centsPerBoard ?? 0,
     unmetPins: settlePins(problem).unmet,
@@ -74,22 +78,19 @@ export function emptyPlan(problem: CuttingProblem): CutPlan {
   };
 }
 
-/** What pinned boards count for. [cents] */
-export function centsOfPins(problem: CuttingProblem, pins: readonly MetPin[]): number {
-  const centsPerBoard = problem.preferences?.centsPerBoard ?? 0;
-  return pins.reduce((sum, { length }) => sum + length.priceCents + centsPerBoard, 0);
-}
+const noSlant = nearestSixteenth(0);
 
-function certificateOf(model: CuttingModel, { worth, tax }: ProvenBound): BoundCertificate {
+function certificateOf({ model, proven: { worth, tax }, cuts }: PlanParts): BoundCertificate {
   return {
     worths: model.sizes.map(({ sample }, size) => ({
       lengthSixteenths: sample.lengthSixteenths,
-      slantSixteenths: (sample.slantSixteenths ?? 0) as typeof sample.lengthSixteenths,
+      slantSixteenths: sample.slantSixteenths ?? noSlant,
       parts: worth[size] ?? 0,
     })),
     supplies: model.stocks.flatMap(({ itemId, lengthSixteenths, priceCents }, stock) => {
       const parts = tax[stock] ?? 0;
       return parts === 0 ? [] : [{ itemId, lengthSixteenths, priceCents, parts }];
     }),
+    cuts: cuts.map((cut) => cut.worth),
   };
 }

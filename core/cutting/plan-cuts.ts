@@ -2,6 +2,7 @@ import { fail, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';
 import { isBetter } from './better-loads.ts';
 import type { Column } from './column.ts';
+import { cutOfWorths } from './composition-cut.ts';
 import { cuttingModel, type ModelAndPins } from './cutting-model.ts';
 import { emptyPlan, makePlan, type PlanParts } from './make-plan.ts';
 import { bestOneLength } from './one-length.ts';
@@ -44,6 +45,13 @@ export function quickParts(
     loads,
     boundCents: planned.bound.cents,
     proven: planned.bound,
+    // The rooms of the boards together must hold the lengths of the pieces.
+    cuts: [
+      cutOfWorths(
+        model,
+        model.sizes.map(({ span }) => span),
+      ),
+    ],
     proof: 'exact-bound',
     tiesProven: false,
     oneLength:

@@ -1,32 +1,29 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bestFill } from '../../core/cutting/best-fill.ts';
-import { cuttingModel, type CuttingModel } from '../../core/cutting/cutting-model.ts';
+import { allOf } from '../../core/cutting/column.ts';
 import { groupSizes } from '../../core/cutting/group-sizes.ts';
-import { lengthBound, longPieceBound, lowerBoundCents } from '../../core/cutting/lower-bound.ts';
+import { lengthWorths, longPieceWorths, lowerBound, prove } from '../../core/cutting/lower-bound.ts';
+import { purchaseSums } from '../../core/cutting/purchase-sums.ts';
 import { relax } from '../../core/cutting/relaxation.ts';
-import { cheapestByTryingAll } from './brute-force.ts';
-import { anyProblem, makeProblem } from './make-problem.ts';
-import type { CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
-
-function modelOf(problem: CuttingProblem): CuttingModel {
-  const model = cuttingModel(problem);
-  if (!model.ok) throw new Error('no model');
-  return model.value;
-}
+import type { CuttingModel } from '../../core/cutting/cutting-model.ts';
+import { cheapestByTryingAll, shortestUse } from './brute-force.ts';
+import { anyFullProblem, anyProblem, makeProblem, modelOf } from './make-problem.ts';
 
 describe('lower bounds', () => {
   test('any worth at all gives a bound that is not above the cheapest', () => {
     fc.assert(
       fc.property(
-        anyProblem(8),
+        anyFullProblem(7),
         fc.array(fc.double({ min: 0, max: 5000, noNaN: true }), { minLength: 8, maxLength: 8 }),
         (problem, worth) => {
           const cheapest = cheapestByTryingAll(problem);
-          expect(lowerBoundCents(modelOf(problem), worth, cheapest + 5000)).toBeLessThanOrEqual(cheapest);
+          const worths = { worth: Float64Array.from(worth), tax: new Float64Array(20) };
+          const bound = lowerBound(modelOf(problem), { worths, finished: false }, cheapest + 5000);
+          expect(bound.cents).toBeLessThanOrEqual(cheapest);
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
@@ -41,8 +38,8 @@ describe('lower bounds', () => {
         ],
       ),
     );
-    expect(longPieceBound(model)).toBe(2100);
-    expect(lengthBound(model)).toBeLessThan(2100);
+    expect(prove(model, longPieceWorths(model)).cents).toBe(2100);
+    expect(prove(model, lengthWorths(model)).cents).toBeLessThan(2100);
   });
 
   test('length bought costs at least what it costs on the cheapest board', () => {
@@ -57,15 +54,35 @@ describe('lower bounds', () => {
         { kerfIn: 0 },
       ),
     );
-    expect(lengthBound(model)).toBe(1600);
+    expect(prove(model, lengthWorths(model)).cents).toBe(1600);
+  });
+
+  test('a bound moves up to the next amount that enough boards can cost, and a cost down to the one before', () => {
+    // 3 boards of 8 ft at $7 or 10 ft at $9 for three pieces of 90 in.: 21, 23, 25 or 27 dollars.
+    const model = modelOf(
+      makeProblem(
+        [90, 90, 90],
+        [
+          [8, 700],
+          [10, 900],
+        ],
+        { kerfIn: 0 },
+      ),
+    );
+    const sums = purchaseSums(model, 2700);
+    expect(sums.notBelow(2100)).toBe(2100);
+    expect(sums.notBelow(2101)).toBe(2300);
+    expect(sums.below(2500)).toBe(2300);
+    expect(sums.notBelow(2501)).toBe(2700);
+    expect(sums.notBelow(5000)).toBe(2700);
   });
 
   test('fractions of boards cost no more than whole ones, and cut exactly the pieces asked for', () => {
     fc.assert(
       fc.property(anyProblem(9), (problem) => {
         const model = modelOf(problem);
-        const demand = model.sizes.map((size) => size.demand);
-        const { columns } = relax(model, demand, [], { cells: 1e9 });
+        const { demand } = allOf(model);
+        const { columns } = relax(model, allOf(model), [], { cells: 1e9 });
         const cents = columns.reduce((sum, { column, boards }) => sum + column.cents * boards, 0);
         expect(cents).toBeLessThanOrEqual(cheapestByTryingAll(problem) + 1e-4);
         for (const [size, wanted] of demand.entries()) {
@@ -96,7 +113,7 @@ describe('the fill of a board', () => {
           const spans = items.map((item) => item.span);
           const most = items.map((item) => item.most);
           const values = items.map((item) => item.value);
-          const fill = bestFill(spans, most, values, room);
+          const fill = bestFill(plainModel(spans, room), most, values);
           let best = 0;
           const tryFrom = (index: number, left: number, value: number): void => {
             best = Math.max(best, value);
@@ -107,8 +124,8 @@ describe('the fill of a board', () => {
             }
           };
           tryFrom(0, room, 0);
-          const counts = fill.countsForRoom(room);
-          expect(fill.valueForRoom[room]).toBe(best);
+          const counts = fill.countsOf(0);
+          expect(fill.valueOf(0)).toBe(best);
           expect(counts.reduce((sum, count, index) => sum + count * (values[index] ?? 0), 0)).toBe(best);
           expect(
             counts.reduce((sum, count, index) => sum + count * (spans[index] ?? 0), 0),
@@ -121,7 +138,55 @@ describe('the fill of a board', () => {
   });
 });
 
+/** A model of sizes and one stock, nothing slanted. */
+function plainModel(spans: readonly number[], room: number): CuttingModel {
+  const model = modelOf(makeProblem([1], [[1, 100]]));
+  const [size] = model.sizes;
+  const [stock] = model.stocks;
+  if (size === undefined || stock === undefined) throw new Error('a model without size and stock');
+  return {
+    ...model,
+    sizes: spans.map((span) => ({ ...size, span })),
+    stocks: [{ ...stock, room }],
+  };
+}
+
 const pieceCount = (one: CuttingModel) => one.sizes.reduce((sum, size) => sum + size.demand, 0);
+
+describe('the fill of a board with slanted pieces', () => {
+  test('agrees with trying every set of pieces in every order', () => {
+    fc.assert(
+      fc.property(
+        anyFullProblem(7),
+        fc.array(fc.integer({ min: 1, max: 90 }), { minLength: 7, maxLength: 7 }),
+        (problem, valueOfSize) => {
+          const model = modelOf(problem);
+          const fill = bestFill(model, allOf(model).demand, valueOfSize);
+          const used = shortestUse(problem);
+          const valueOfSet = used.map((_, set) =>
+            problem.items.reduce((sum, item, index) => {
+              if ((set & (1 << index)) === 0) return sum;
+              const size = model.sizes.findIndex(
+                ({ sample }) =>
+                  sample.lengthSixteenths === item.lengthSixteenths &&
+                  sample.slantSixteenths === item.slantSixteenths,
+              );
+              return sum + (valueOfSize[size] ?? Number.NaN);
+            }, 0),
+          );
+          for (const [stock, { lengthSixteenths }] of model.stocks.entries()) {
+            const usable = lengthSixteenths - 2 * problem.endTrimSixteenths;
+            const best = Math.max(
+              ...valueOfSet.filter((_, set) => (used[set] ?? Number.POSITIVE_INFINITY) <= usable),
+            );
+            expect(fill.valueOf(stock)).toBe(best);
+          }
+        },
+      ),
+      { numRuns: 150 },
+    );
+  });
+});
 
 describe('sizes drawn together', () => {
   test('are no more than wanted, keep every piece, and round up and down by the same pieces', () => {

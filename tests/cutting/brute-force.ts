@@ -1,36 +1,85 @@
-import type { CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
+import type { CutItem, CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
 
 /**
- * Cheapest cost by trying every way to share out a handful of pieces; shares no code with the solver. [cents]
- * A set of pieces fits a board when pieces, one kerf between each two, and both trims are no longer than it.
+ * Cheapest cost by trying every way to share out a handful of pieces over the boards there are; shares no code with the
+ * solver. Counts what a board fewer is worth; pins are not heeded. [cents]
+ * A set of pieces fits a board when, in some order, pieces, cuts between them and both trims are no longer than it.
+ * @returns infinite where the boards do not hold the pieces.
  */
 export function cheapestByTryingAll(problem: CuttingProblem): number {
-  const lengths = problem.items.map((item) => item.lengthSixteenths as number);
-  const everything = (1 << lengths.length) - 1;
-  const oneBoard = Array.from({ length: everything + 1 }, (_, set) => boardCents(problem, lengths, set));
-  const cheapest = Array.from({ length: everything + 1 }, () => Number.POSITIVE_INFINITY);
-  cheapest[0] = 0;
-  for (let set = 1; set <= everything; set += 1) {
-    const lowest = set & -set;
-    for (let part = set; part > 0; part = (part - 1) & set) {
+  const { useOnHand = true, centsPerBoard = 0 } = problem.preferences ?? {};
+  const boards = problem.lengths.filter((length) => useOnHand || length.source !== 'on-hand');
+  const used = shortestUse(problem);
+  const known = new Map<string, number>();
+  const cheapest = (left: number, supply: readonly number[]): number => {
+    if (left === 0) return 0;
+    const key = `${left}/${supply.join()}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    let best = Number.POSITIVE_INFINITY;
+    const lowest = left & -left;
+    for (let part = left; part > 0; part = (part - 1) & left) {
       if ((part & lowest) === 0) continue;
-      const cents = (oneBoard[part] ?? 0) + (cheapest[set ^ part] ?? 0);
-      if (cents < (cheapest[set] ?? 0)) cheapest[set] = cents;
+      for (const [index, board] of boards.entries()) {
+        if ((supply[index] ?? 0) <= 0) continue;
+        if ((used[part] ?? 0) > board.lengthSixteenths - 2 * problem.endTrimSixteenths) continue;
+        const rest = supply.map((count, other) => (other === index ? count - 1 : count));
+        best = Math.min(best, board.priceCents + centsPerBoard + cheapest(left ^ part, rest));
+      }
     }
-  }
-  return cheapest[everything] ?? Number.NaN;
+    known.set(key, best);
+    return best;
+  };
+  return cheapest(
+    (1 << problem.items.length) - 1,
+    boards.map(({ available }) => available ?? Number.POSITIVE_INFINITY),
+  );
 }
 
-function boardCents(problem: CuttingProblem, lengths: readonly number[], set: number): number {
-  let used = 2 * problem.endTrimSixteenths;
-  let count = 0;
-  for (const [index, length] of lengths.entries()) {
-    if ((set & (1 << index)) === 0) continue;
-    used += length;
-    count += 1;
+/**
+ * Least length that each set of pieces takes in one board, over every order of them: each piece is laid as far left as the
+ * one before lets it, along both edges of the board.
+ */
+export function shortestUse(problem: CuttingProblem): readonly number[] {
+  const pieces = problem.items;
+  const sets = 1 << pieces.length;
+  /** Where the lower edge of the last piece ends, by set and last piece. */
+  const ends = Array.from({ length: sets }, () => pieces.map(() => Number.POSITIVE_INFINITY));
+  const shortest: number[] = [0];
+  for (let set = 1; set < sets; set += 1) {
+    for (const [last, piece] of pieces.entries()) {
+      if ((set & (1 << last)) === 0) continue;
+      const before = set ^ (1 << last);
+      const slant = slantOf(problem, piece);
+      const middle = piece.lengthSixteenths - slant;
+      let end = before === 0 ? middle : Number.POSITIVE_INFINITY;
+      for (const [neighbour, other] of pieces.entries()) {
+        if ((before & (1 << neighbour)) === 0) continue;
+        const lower = ends[before]?.[neighbour] ?? Number.POSITIVE_INFINITY;
+        const otherSlant = slantOf(problem, other);
+        const gap = Math.max(alongCut(problem, slant), alongCut(problem, otherSlant));
+        // Clear of the neighbour along the lower edge, and along the upper one.
+        const start = Math.max(lower + gap, lower + otherSlant + gap - slant);
+        end = Math.min(end, start + middle);
+      }
+      const row = ends[set];
+      if (row !== undefined) row[last] = end;
+    }
+    shortest[set] = pieces.reduce(
+      (least, piece, last) =>
+        Math.min(least, (ends[set]?.[last] ?? Number.POSITIVE_INFINITY) + slantOf(problem, piece)),
+      Number.POSITIVE_INFINITY,
+    );
   }
-  used += Math.max(0, count - 1) * problem.kerfSixteenths;
-  return problem.lengths
-    .filter((board) => board.lengthSixteenths >= used)
-    .reduce((least, board) => Math.min(least, board.priceCents), Number.POSITIVE_INFINITY);
+  return shortest;
+}
+
+function slantOf(problem: CuttingProblem, { slantSixteenths = 0 as never }: CutItem): number {
+  return problem.depthSixteenths === undefined ? 0 : slantSixteenths;
+}
+
+/** A cut's kerf along the board, rounded up. [1/16 in] */
+function alongCut({ kerfSixteenths, depthSixteenths }: CuttingProblem, slant: number): number {
+  if (depthSixteenths === undefined) return kerfSixteenths;
+  return Math.ceil(kerfSixteenths * Math.hypot(1, slant / depthSixteenths) - 1e-9);
 }

@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
+import { cuttingModel, type CuttingModel } from '../../core/cutting/cutting-model.ts';
 import { planCuts } from '../../core/cutting/plan-cuts.ts';
-import { nearestSixteenth } from '../../core/units/sixteenths.ts';
-import type { CutPlan, CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
+import { nearestSixteenth, type Sixteenths } from '../../core/units/sixteenths.ts';
+import type { CutItem, CutPlan, CuttingProblem, StockLength } from '../../core/cutting/cut-plan-types.ts';
 
 /** Builds a problem from plain numbers: pieces [in], lengths [ft, cents], kerf and end trim [in]. */
 export function makeProblem(
@@ -22,6 +23,7 @@ export function makeProblem(
     })),
     kerfSixteenths: nearestSixteenth(saw.kerfIn ?? 0.125),
     endTrimSixteenths: nearestSixteenth(saw.endTrimIn ?? 0),
+    depthSixteenths: nearestSixteenth(5.5),
   };
 }
 
@@ -32,9 +34,21 @@ export function planOf(problem: CuttingProblem): CutPlan {
   return plan.value;
 }
 
+/** The model of a problem that has one. */
+export function modelOf(problem: CuttingProblem): CuttingModel {
+  const model = cuttingModel(problem);
+  if (!model.ok) throw new Error(`no model: ${JSON.stringify(model.problem)}`);
+  return model.value.model;
+}
+
 /** Cost and bound of a plan. [cents] */
 export function centsOf(plan: CutPlan): { readonly cost: number; readonly bound: number } {
   return { cost: Math.round(Number(plan.costUsd) * 100), bound: Math.round(Number(plan.boundUsd) * 100) };
+}
+
+/** What a plan counts for: its cost, and what each of its boards counts for besides. [cents] */
+export function countedOf(plan: CutPlan): number {
+  return centsOf(plan).cost + plan.centsPerBoard * plan.boards.length;
 }
 
 const priced = fc
@@ -63,3 +77,48 @@ export const anyProblem = (mostPieces: number): fc.Arbitrary<CuttingProblem> =>
         { kerfIn: kerf / 16, endTrimIn: trim / 16 },
       ),
     );
+
+const anyOnHand: fc.Arbitrary<StockLength> = fc
+  .record({
+    length: fc.integer({ min: 200, max: 2200 }),
+    priceCents: fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 900 })),
+    available: fc.integer({ min: 1, max: 2 }),
+  })
+  .map(({ length, priceCents, available }) => ({
+    itemId: `on-hand-${length}`,
+    lengthSixteenths: length as Sixteenths,
+    priceCents,
+    available,
+    source: 'on-hand' as const,
+  }));
+
+/** The same with plumb-ended pieces, lengths that are scarce, boards on hand, and a board fewer worth money. */
+export const anyFullProblem = (mostPieces: number): fc.Arbitrary<CuttingProblem> =>
+  fc
+    .record({
+      problem: anyProblem(mostPieces),
+      slants: fc.array(fc.constantFrom(0, 0, 15, 44, 88), { minLength: mostPieces, maxLength: mostPieces }),
+      scarce: fc.array(fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined }), {
+        minLength: 5,
+        maxLength: 5,
+      }),
+      onHand: fc.uniqueArray(anyOnHand, { maxLength: 3, selector: ({ itemId }) => itemId }),
+      centsPerBoard: fc.constantFrom(0, 0, 35, 400),
+    })
+    .map(({ problem, slants, scarce, onHand, centsPerBoard }) => ({
+      ...problem,
+      items: problem.items.map((item, index): CutItem => {
+        const slant = slants[index] ?? 0;
+        return slant === 0 ? item : { ...item, slantSixteenths: slant as Sixteenths };
+      }),
+      lengths: [
+        ...problem.lengths.map((length, index) => {
+          const available = scarce[index];
+          // The first can always be bought, so that there is a plan.
+          return index === 0 || available === undefined ? length : { ...length, available };
+        }),
+        ...onHand,
+        { itemId: 'longest', lengthSixteenths: (22 * 192) as Sixteenths, priceCents: 3600 },
+      ],
+      preferences: { centsPerBoard },
+    }));

@@ -1,5 +1,5 @@
+import { keepsCut, type CompositionCut } from '../composition-cut.ts';
 import type { CuttingModel } from '../cutting-model.ts';
-import { keepsCut, type CompositionCut } from './composition-cuts.ts';
 
 /** How many boards of each stock, by stock. */
 export type Composition = { readonly boards: readonly number[]; readonly cents: number };

@@ -1,4 +1,5 @@
 import { isBetter } from '../better-loads.ts';
+import type { CompositionCut } from '../composition-cut.ts';
 import { centsOf, type Load } from '../cutting-model.ts';
 import { makePlan, type PlanParts } from '../make-plan.ts';
 import { purchaseSums } from '../purchase-sums.ts';
@@ -18,6 +19,8 @@ export type Incumbent = {
   readonly offer: (loads: readonly Load[] | undefined, phase: SolveProgress['phase']) => void;
   /** Takes a bound that is higher, and what shows it. [cents] */
   readonly raise: (cents: number, proof: Exclude<ProofKind, 'none'>, phase: SolveProgress['phase']) => void;
+  /** Keeps what rules out purchases, for the certificate. */
+  readonly keepCut: (cut: CompositionCut) => void;
   readonly tell: (phase: SolveProgress['phase']) => void;
   /** Whether bound and cost are one, here or in another solve of the same problem. */
   readonly closed: () => boolean;
@@ -81,6 +84,9 @@ export function startIncumbent(problem: CuttingProblem, quick: PlanParts, contro
       if (lifted <= parts.boundCents) return;
       parts = { ...parts, boundCents: lifted, proof };
       tell(phase);
+    },
+    keepCut(cut) {
+      parts = { ...parts, cuts: [...parts.cuts, cut] };
     },
     tell,
     closed,

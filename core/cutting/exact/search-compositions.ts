@@ -1,9 +1,10 @@
 import { partsOfCent, reducedParts, type Column } from '../column.ts';
+import { cutOfWorths } from '../composition-cut.ts';
 import type { CuttingModel } from '../cutting-model.ts';
 import { dive } from '../dive.ts';
 import type { ProvenBound } from '../lower-bound.ts';
 import { cheapestComposition, type Composition } from './cheapest-composition.ts';
-import { cutAgainst, cutOfWorths, type CompositionCut } from './composition-cuts.ts';
+import { cutAgainst } from './cut-against.ts';
 import { enumeratePatterns, type Enumerated } from './enumerate-patterns.ts';
 import type { Incumbent } from './incumbent.ts';
 import type { LinearPrograms } from './linear-programs.ts';
@@ -37,15 +38,12 @@ export function searchCompositions(
   incumbent: Incumbent,
 ): boolean {
   const free: Column[] = pool.map((column) => ({ ...column, cents: 0 }));
-  const cuts: CompositionCut[] = [
+  const cuts = [
     cutOfWorths(
       model,
       bound.worth.map((parts) => parts / partsOfCent),
     ),
-    cutOfWorths(
-      model,
-      model.sizes.map(({ span }) => span),
-    ),
+    ...incumbent.parts().cuts,
   ];
   const excluded: (readonly number[])[] = [];
   const patternsWithin = patternList(model, bound, incumbent);
@@ -67,6 +65,7 @@ export function searchCompositions(
     const cut = cutAgainst(model, cheapest.boards, free, incumbent.stopped);
     if (cut !== undefined) {
       cuts.push(cut);
+      incumbent.keepCut(cut);
       continue;
     }
     const bought = withBoards(model, cheapest);
