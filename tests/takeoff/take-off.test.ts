@@ -98,7 +98,7 @@ describe('takeoff', () => {
 
   test('an eave that takes no extender is named instead of left out', () => {
     const pins = [12, 36, 60, 84, 108].map((_, index) => ({ rafterId: `r${index + 1}`, side: 'none' }));
-    const takeoff = smallTakeoff({ eaveDesign: { pins } });
+    const takeoff = smallTakeoff({ eaveDesign: { pins, layout: { allowBlockHung: false } } });
     expect(takeoff.lines).toEqual([]);
     expect(takeoff.lacks.map(problemSentence)).toEqual([
       'Eave A (Wall 1): no rafter of it takes an extender, so nothing of it is counted. Free a side of its rafters in Design, or take the eave out.',
