@@ -1,4 +1,4 @@
-import type { Method, Stock } from '../eave/design-document.ts';
+import type { Method } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { EaveLayout, Extender, FasciaLine, Unplaced } from '../layout/layout-types.ts';
@@ -6,10 +6,15 @@ import { numberList } from '../layout/number-list.ts';
 import { assertNever } from '../result.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
+import { rakeParagraphs } from './rake-scope.ts';
+import { stockName } from './stock-name.ts';
 
-/** What is built, in plain words, one paragraph an eave: only what the takeoff counts is promised. */
+/** What is built, in plain words, one paragraph an eave or rake: only what the takeoff counts is promised. */
 export function scopeParagraphs(input: JobInput, result: JobResult): readonly string[] {
-  return eavesWithParts(input, result.eaves).map((parts) => eaveParagraph(parts, result));
+  return eavesWithParts(input, result.eaves).flatMap((parts) => [
+    eaveParagraph(parts, result),
+    ...rakeParagraphs(input, result, parts.layout.eaveId),
+  ]);
 }
 
 function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string {
@@ -128,8 +133,4 @@ function clientBowWords({ lineInPlan: { kind, least, most } }: EaveLayout): stri
   return least === null || most === null
     ? ''
     : ` from a straight line along the wall; the wall itself is not straight, so that the overhang is between ${formatInches(least.overhangIn)} and ${formatInches(most.overhangIn)} and the new edge runs straight`;
-}
-
-function stockName(stock: Stock): string {
-  return `${stock.section} ${stock.grade}`.trim();
 }
