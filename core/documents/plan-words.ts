@@ -32,14 +32,15 @@ function countsOf(plan: CutPlan, onHand: boolean): string {
 export function proofSentence(plan: CutPlan): string {
   const count = `${plan.boards.length} ${plan.boards.length === 1 ? 'board' : 'boards'}`;
   const cost = formatUsd(plan.costUsd);
-  const wishes = wishWords(plan);
+  const wishes = wishWords([plan]);
   if (plan.proof !== 'none') return `${count} for ${cost}; no purchase from this list costs less${wishes}.`;
   const left = formatUsd(usd(new Decimal(plan.costUsd).minus(plan.boundUsd)));
   return `${count} for ${cost}, the best found. No purchase from this list can cost less than ${formatUsd(plan.boundUsd)}${wishes}, so at most ${left} (${percentText(plan.gap)}) is left to gain.`;
 }
 
-/** What was asked of the plan besides the least money. */
-function wishWords({ centsPerBoard }: CutPlan): string {
+/** What was asked of plans besides the least money, to stand behind what is said of their cost; blank for nothing. */
+export function wishWords(plans: readonly Pick<CutPlan, 'centsPerBoard'>[]): string {
+  const centsPerBoard = Math.max(0, ...plans.map((plan) => plan.centsPerBoard));
   return centsPerBoard === 0
     ? ''
     : `, counting ${formatUsd(usd(new Decimal(centsPerBoard).div(100)))} for each board to carry`;

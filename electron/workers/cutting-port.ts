@@ -24,7 +24,7 @@ export function startCuttingPort(ear: CuttingEar): CuttingPort {
   worker.on('error', ear.gone);
   worker.on('exit', (code) => ear.gone(new Error(`the cutting worker ended with code ${code}`)));
   return {
-    post: (request) => worker.postMessage(request),
+    post: (request) => worker.postMessage(request, []),
     hold: (held) => (held ? worker.ref() : worker.unref()),
     terminate: () => worker.terminate(),
   };

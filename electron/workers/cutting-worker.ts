@@ -10,8 +10,11 @@ const programs = loadLinearPrograms();
 
 port.on('message', (request: CuttingRequest) => void answer(request));
 
+function say(reply: CuttingReply): void {
+  port?.postMessage(reply);
+}
+
 async function answer({ id, problem, strategy, limitMs, shared }: CuttingRequest): Promise<void> {
-  const say = (reply: CuttingReply): void => port?.postMessage(reply);
   const slots = new Int32Array(shared);
   const endsAtMs = performance.now() + limitMs;
   try {

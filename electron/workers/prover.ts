@@ -74,7 +74,7 @@ export function createProver(world: ProverWorld): Prover {
   async function work(): Promise<void> {
     if (isWorking) return;
     isWorking = true;
-    for (let task = tasks[0]; task !== undefined && !isClosed; task = tasks[0]) {
+    for (let task = tasks[0]; task !== undefined; task = tasks[0]) {
       await seats[0].whenFree();
       if (task.waiters.size > 0) await solve(task);
       tasks.splice(tasks.indexOf(task), 1);

@@ -86,7 +86,12 @@ export function createSolverSeat(startPort: (ear: CuttingEar) => CuttingPort): S
   return {
     isFree: () => current === null,
     whenFree: async () => {
-      while (current !== null) await running;
+      let last: Promise<unknown> | undefined;
+      // Whoever waits longest is served first, so another run may have begun meanwhile.
+      while (running !== last) {
+        last = running;
+        await last;
+      }
     },
     run(order) {
       if (current !== null) throw new Error('a solver seat runs one solve at a time');

@@ -19,13 +19,16 @@ function setUp() {
   const solves: Solve[] = [];
   const cancels: CommandInput<'cutting.cancel'>[] = [];
   const timers: { readonly act: () => void; off: boolean }[] = [];
-  let tell: (event: HostEvent) => void = () => undefined;
+  let hear: ((event: HostEvent) => void) | null = null;
   const store = createPlanStore();
   const search = createPlanSearch(
     {
       solve: (input) => {
         const { promise, resolve, reject } = Promise.withResolvers<Reply<CommandOutput<'cutting.solve'>>>();
-        const settled = async (): Promise<void> => void (await promise.catch(() => undefined), await 0);
+        const settled = async (): Promise<void> => {
+          await promise.catch(() => undefined);
+          await new Promise((resume) => setImmediate(resume));
+        };
         solves.push({
           input,
           answer: (reply) => (resolve(reply), settled()),
@@ -38,7 +41,7 @@ function setUp() {
         return Promise.resolve();
       },
       hear: (listener) => {
-        tell = listener;
+        hear = listener;
         return () => undefined;
       },
       later: (act) => {
@@ -58,7 +61,7 @@ function setUp() {
     store,
     solves,
     cancels,
-    tell: (event: HostEvent) => tell(event),
+    tell: (event: HostEvent) => hear?.(event),
     /** Lets the pause in the typing pass. */
     pause: () => {
       for (const timer of timers.splice(0)) if (!timer.off) timer.act();

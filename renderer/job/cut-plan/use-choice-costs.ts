@@ -1,13 +1,21 @@
 import { createContext, useContext, useEffect, useState } from 'react';
 import { cuttingChoices, type LumberSum, lumberWith } from '../../../core/job/cutting-choices.ts';
-import type { JobInput } from '../../../core/job/job-file.ts';
 import { supplierWays, suppliersOf } from '../../../core/job/supplier-ways.ts';
 import type { JobCutting } from '../../../core/eave/job-cutting.ts';
+import type { Surroundings } from '../compute/computation.ts';
 import { choiceSearch, useJobSearching, useSearchedPlans } from '../compute/use-plan-search.ts';
+import type { Documents } from '../editor/documents.ts';
 import { useJob } from '../job-context.ts';
 
 /** What the lumber would come to by another choice; null where the job could not be computed with it. */
 export type TriedSums = ReadonlyMap<string, LumberSum | null>;
+
+/** Tried sums, and what they were tried with. */
+type Tried = {
+  readonly documents: Documents;
+  readonly surroundings: Surroundings;
+  readonly sums: TriedSums;
+};
 
 /** The key of a way to buy among the tried sums. */
 export function wayKey(suppliers: readonly string[]): string {
@@ -19,10 +27,10 @@ export function wayKey(suppliers: readonly string[]): string {
  * another between frames, so that typing is not held up. What is not proven is then searched by the host.
  */
 export function useTriedSums(): TriedSums {
-  const { computation } = useJob();
+  const { computation, documents, surroundings } = useJob();
   const { solved } = useSearchedPlans();
   const isSearching = useJobSearching() !== null;
-  const [tried, setTried] = useState<{ readonly of: JobInput; readonly sums: TriedSums } | null>(null);
+  const [tried, setTried] = useState<Tried | null>(null);
   const good = computation.current ? computation.good : null;
   useEffect(() => {
     if (good === null || isSearching) return undefined;
@@ -42,7 +50,7 @@ export function useTriedSums(): TriedSums {
     const next = (index: number): void => {
       const [id, without] = toTry[index] ?? [];
       if (id === undefined || without === undefined) {
-        setTried({ of: input, sums });
+        setTried({ documents, surroundings, sums });
         choiceSearch().want([...sums.values()].flatMap((sum) => sum?.open ?? []));
         return;
       }
@@ -57,7 +65,7 @@ export function useTriedSums(): TriedSums {
     };
   }, [good, solved, isSearching]);
   // Sums of the job before the last change say nothing of it as it is now.
-  return tried !== null && tried.of === good?.input ? tried.sums : none;
+  return tried?.documents === documents && tried.surroundings === surroundings ? tried.sums : none;
 }
 
 const none: TriedSums = new Map();
