@@ -4,8 +4,8 @@ import { assertNever } from '../result.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 import { formatInches } from '../units/format-length.ts';
 import { findUnderDeck } from './find-under-deck.ts';
-import type { EaveLayout, Extender, Finding } from './layout-types.ts';
-import { tellOnce, type Case, type Telling } from './say-findings.ts';
+import type { EaveLayout, Finding } from './layout-types.ts';
+import { casesOfTails, tellOnce, type Telling } from './say-findings.ts';
 import { waysOutSentence } from './ways-out-words.ts';
 
 /** Least bearing on wood. [in] Source: IRC R802.6. */
@@ -28,7 +28,11 @@ export function findInSections(
   depthIn: number,
 ): readonly Finding[] {
   const tell = (figure: (section: RafterSection) => number | null, telling: Telling): readonly Finding[] =>
-    tellOnce(survey.id, casesOf(extenders, figure), telling);
+    tellOnce(
+      survey.id,
+      casesOfTails(extenders, ({ section }) => figure(section)),
+      telling,
+    );
   return [
     ...tell(
       (section) => (section.backspanIn < section.backspanWantedIn - untoldIn ? section.backspanRatio : null),
@@ -110,14 +114,4 @@ function shortBearing(bearing: RafterSection['bearing']): number | null {
 
 function insideWall(insideIn: number): number | null {
   return insideIn > untoldIn ? insideIn : null;
-}
-
-function casesOf(
-  extenders: readonly Extender[],
-  figure: (section: RafterSection) => number | null,
-): readonly Case[] {
-  return extenders.flatMap(({ rafterNumber: number, centreIn: stationIn, section }) => {
-    const value = figure(section);
-    return value === null ? [] : [{ number, stationIn, value }];
-  });
 }

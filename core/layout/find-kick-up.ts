@@ -2,7 +2,7 @@ import type { EaveDesign } from '../eave/design-document.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
 import type { EaveLayout, Extender, Finding } from './layout-types.ts';
-import { tellOnce, type Case } from './say-findings.ts';
+import { casesOfTails, tellOnce, type Case } from './say-findings.ts';
 
 /** Less than this rounds to nothing on a tape, and is not told. [in] */
 const untoldIn = 1 / 32;
@@ -20,10 +20,7 @@ export function findKickUp(
   const pitch = design.kickUpPitchRisePer12;
   if (pitch === null) return [];
   const casesOf = (figure: (extender: Extender) => number | null): readonly Case[] =>
-    extenders.flatMap((extender) => {
-      const value = figure(extender);
-      return value === null ? [] : [{ number: extender.rafterNumber, stationIn: extender.centreIn, value }];
-    });
+    casesOfTails(extenders, figure);
   return [
     ...findBreak(eaveId, pitch, extenders),
     ...tellOnce(

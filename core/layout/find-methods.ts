@@ -1,10 +1,11 @@
 import { formatLength } from '../units/format-length.ts';
+import { inchesOf } from '../units/sixteenths.ts';
 import { fillerToleranceIn } from './build-filler.ts';
 import type { FoundLayout } from './found-layout.ts';
 import { overlaps } from './in-the-way.ts';
-import type { Extender, Finding } from './layout-types.ts';
+import type { Finding } from './layout-types.ts';
 import type { Method } from '../eave/design-document.ts';
-import { tellOnce, type Case } from './say-findings.ts';
+import { casesOfTails, tellOnce, type Case } from './say-findings.ts';
 
 /** Of this many hung tails at most each is told by itself. */
 const toldSingly = 3;
@@ -16,16 +17,21 @@ const toldSingly = 3;
  */
 export function findMethods(found: FoundLayout): readonly Finding[] {
   const { eaveId, extenders } = found.laid;
-  const by = (method: Method): readonly Case[] => casesOf(extenders.filter((one) => one.method === method));
+  const by = (method: Method): readonly Case[] =>
+    casesOfTails(extenders, (one) => (one.method === method ? 0 : null));
   return [
     ...findStandIns(found),
     ...findExtras(found),
-    ...tellOnce(eaveId, fillerCases(extenders), {
-      topic: 'method',
-      structural: true,
-      say: (thickness) =>
-        `a ceiling joist lies there, so the tail stands past it on a filler of ${thickness}. Such a joint is weaker than one face to face.`,
-    }),
+    ...tellOnce(
+      eaveId,
+      casesOfTails(extenders, ({ filler }) => filler?.wantedIn ?? null),
+      {
+        topic: 'method',
+        structural: true,
+        say: (thickness) =>
+          `a ceiling joist lies there, so the tail stands past it on a filler of ${thickness}. Such a joint is weaker than one face to face.`,
+      },
+    ),
     ...tellOnce(eaveId, by('outer-face'), {
       topic: 'method',
       structural: false,
@@ -66,9 +72,16 @@ function findStandIns(found: FoundLayout): readonly Finding[] {
     eaveId,
     stationIn: tail.centreIn,
     topic: 'method',
-    text: `Rafter ${rafter.number} at ${formatLength(rafter.centreIn)} has no side free (${tail.clash ?? 'taken by its neighbours'}): its tail hangs between rafters, at ${formatLength(tail.centreIn)}.${pastJoist(rafter.number, found)}`,
+    text: `Rafter ${rafter.number} at ${formatLength(rafter.centreIn)} has no side free (${takenWords(rafter.number, tail.clash, found)}): its tail hangs between rafters, at ${formatLength(tail.centreIn)}.${pastJoist(rafter.number, found)}`,
     structural: false,
   }));
+}
+
+function takenWords(number: number, clash: string | null, { placed }: FoundLayout): string {
+  const sides = placed.prepared.places[number - 1]?.sides;
+  return sides !== undefined && sides.left.joist !== null && sides.right.joist !== null
+    ? 'ceiling joists hold both'
+    : (clash ?? 'its neighbours take both');
 }
 
 /** Where else the tail of a rafter with joists on its sides could stand. */
@@ -162,53 +175,25 @@ function findCrossedHeaders({ laid: { eaveId, extenders, occupied } }: FoundLayo
 
 /** Fillers that cannot be built as thick as they should be, or that have hardly any length past the joist. */
 function findFillers({ laid: { eaveId, extenders } }: FoundLayout): readonly Finding[] {
-  const filled = extenders.flatMap((extender) =>
-    extender.filler === null ? [] : [{ extender, filler: extender.filler }],
+  const off = casesOfTails(extenders, ({ filler }) =>
+    filler !== null && Math.abs(filler.offIn) > fillerToleranceIn + 1e-9 ? filler.wantedIn : null,
   );
-  const off = filled.filter(({ filler: { offIn } }) => Math.abs(offIn) > fillerToleranceIn + 1e-9);
-  const short = filled.filter(
-    ({ extender, filler }) => filler.lengthSixteenths / 16 < extender.section.backspanIn / 2,
-  );
-  const cases = (list: typeof filled, value: (one: (typeof filled)[number]) => number): readonly Case[] =>
-    list.map((one) => ({
-      number: one.extender.rafterNumber,
-      stationIn: one.extender.centreIn,
-      value: value(one),
-    }));
+  const short = casesOfTails(extenders, ({ filler, section }) => {
+    const lengthIn = filler === null ? Number.POSITIVE_INFINITY : inchesOf(filler.lengthSixteenths);
+    return lengthIn < section.backspanIn / 2 ? lengthIn : null;
+  });
   return [
-    ...tellOnce(
-      eaveId,
-      cases(off, ({ filler }) => filler.wantedIn),
-      {
-        topic: 'filler-thickness',
-        structural: true,
-        say: (wanted) =>
-          `no boards or panels of the price list build up to a filler of ${wanted} within 1/16". Add a thickness to the price list, or plane and shim it to fit.`,
-      },
-    ),
-    ...tellOnce(
-      eaveId,
-      cases(short, ({ filler }) => filler.lengthSixteenths / 16),
-      {
-        topic: 'filler-thickness',
-        structural: true,
-        say: (length) =>
-          `the rafter is clear of the ceiling joist for so little of the backspan that the filler is ${length} long. Nail through the joist, too, or hang the tail.`,
-      },
-    ),
+    ...tellOnce(eaveId, off, {
+      topic: 'filler-thickness',
+      structural: true,
+      say: (wanted) =>
+        `no boards or panels of the price list build up to a filler of ${wanted} within 1/16". Add a thickness to the price list, or plane and shim it to fit.`,
+    }),
+    ...tellOnce(eaveId, short, {
+      topic: 'filler-thickness',
+      structural: true,
+      say: (length) =>
+        `the rafter is clear of the ceiling joist for so little of the backspan that the filler is ${length} long. Nail through the joist, too, or hang the tail.`,
+    }),
   ];
-}
-
-function fillerCases(extenders: readonly Extender[]): readonly Case[] {
-  return extenders.flatMap(({ rafterNumber, centreIn, filler }) =>
-    filler === null ? [] : [{ number: rafterNumber, stationIn: centreIn, value: filler.wantedIn }],
-  );
-}
-
-function casesOf(extenders: readonly Extender[]): readonly Case[] {
-  return extenders.map(({ rafterNumber, centreIn }) => ({
-    number: rafterNumber,
-    stationIn: centreIn,
-    value: 0,
-  }));
 }

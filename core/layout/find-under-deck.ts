@@ -4,14 +4,16 @@ import type { EaveSurvey } from '../survey/survey-document.ts';
 import { formatInches } from '../units/format-length.ts';
 import { slopeFactor } from '../units/pitch.ts';
 import type { Extender, Finding, PlacedRafter } from './layout-types.ts';
-import { tellOnce, type Case } from './say-findings.ts';
+import { roofLineAt } from './tail-place.ts';
+import { casesOfTails, tellOnce, type Case } from './say-findings.ts';
 
 /** Less than this rounds to nothing on a tape, and is not told. [in] */
 const untoldIn = 1 / 32;
 /** An old deck gives way by this much without being loosened. [in] Common practice, no source. */
 const deckGivesIn = 1 / 8;
 
-type Pair = { readonly extender: Extender; readonly rafter: PlacedRafter };
+/** A tail with the old roof's line where it stands. */
+type Pair = { readonly extender: Extender; readonly roof: PlacedRafter };
 
 /**
  * What an old deck that stays on leaves room for: the deepest board that slides in between it and the plate, and the
@@ -32,7 +34,8 @@ export function findUnderDeck(
   const pairs = extenders.map((extender): Pair => {
     const rafter = rafters[extender.rafterNumber - 1];
     if (rafter === undefined) throw new Error('an extender without its rafter');
-    return { extender, rafter };
+    const rightRafter = extender.method === 'block-hung' ? (rafters[extender.rafterNumber] ?? null) : null;
+    return { extender, roof: roofLineAt({ ...extender, rafter, rightRafter }) };
   });
   return [...findInsertion(survey, design, pairs, depthIn), ...findLifted(survey, pairs)];
 }
@@ -45,10 +48,10 @@ function findInsertion(
 ): readonly Finding[] {
   // The old deck lies on the old rafter, so the room under it follows from the rafter's own edge, or from the extender's
   // where that one is turned down.
-  const tight = pairs.flatMap(({ extender, rafter }): readonly Case[] => {
-    const underDeckIn = rafter.heightAbovePlateIn / slopeFactor(rafter.pitchRisePer12);
+  const tight = pairs.flatMap(({ extender, roof }): readonly Case[] => {
+    const underDeckIn = roof.heightAbovePlateIn / slopeFactor(roof.pitchRisePer12);
     const room = Math.min(underDeckIn, extender.section.deepestInsertIn);
-    return depthIn > room + untoldIn ? [caseOf(extender, room)] : [];
+    return casesOfTails([extender], () => (depthIn > room + untoldIn ? room : null));
   });
   const least = tight.reduce((room, { value }) => Math.min(room, value), Number.POSITIVE_INFINITY);
   const fitting = dressedSections.findLast(
@@ -68,10 +71,10 @@ function findInsertion(
 }
 
 function findLifted(survey: EaveSurvey, pairs: readonly Pair[]): readonly Finding[] {
-  const lifted = pairs.flatMap(({ extender, rafter }): readonly Case[] => {
+  const lifted = pairs.flatMap(({ extender, roof }): readonly Case[] => {
     const { tailTopAbovePlateIn, tailDropIn } = extender.section;
-    const liftAtWallIn = tailTopAbovePlateIn + tailDropIn - rafter.heightAbovePlateIn;
-    return liftAtWallIn > deckGivesIn ? [caseOf(extender, liftAtWallIn)] : [];
+    const liftAtWallIn = tailTopAbovePlateIn + tailDropIn - roof.heightAbovePlateIn;
+    return casesOfTails([extender], () => (liftAtWallIn > deckGivesIn ? liftAtWallIn : null));
   });
   return tellOnce(survey.id, lifted, {
     topic: 'under-deck',
@@ -79,8 +82,4 @@ function findLifted(survey: EaveSurvey, pairs: readonly Pair[]): readonly Findin
     say: (lift) =>
       `with its tail on the fascia line the extender stands ${lift} above the rafter at the wall, against the old deck that stays on. Loosen the deck there, or strip it.`,
   });
-}
-
-function caseOf({ rafterNumber: number, centreIn: stationIn }: Extender, value: number): Case {
-  return { number, stationIn, value };
 }

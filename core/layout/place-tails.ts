@@ -82,7 +82,7 @@ function reasonOf(index: number, settled: readonly Settled[], prepared: Prepared
   if (candidate.heldBy !== null)
     return { because: candidate.heldBy, clash: heldClash(index, settled, prepared, wall) };
   if (isHung(candidate)) {
-    if (standsFor >= 0) return { because: 'moved', clash: bothSides(standsFor, settled, prepared, wall) };
+    if (standsFor >= 0) return standInReason(standsFor, settled, prepared, wall);
     return { because: whyExtra(index, settled, wall), clash: null };
   }
   if (candidate.stubborn) return { because: 'pinned', clash: heldClash(index, settled, prepared, wall) };
@@ -142,6 +142,15 @@ function inTheWayOn(
     (one) => (isHung(one.candidate) || one.candidate.rafter !== rafter) && overlaps(one, own.place),
   );
   return found === undefined ? null : `${tailLabel(found, wall)}, ${stretch(found)}`;
+}
+
+/** A tail hangs for a rafter because that is pinned so, or because of what is in the way on its sides. */
+function standInReason(rafter: number, settled: readonly Settled[], prepared: Prepared, wall: Wall): Reason {
+  const { id } = rafterAt(rafter, wall);
+  const pinned = wall.design.pins.some(({ rafterId, method }) => rafterId === id && method === 'block-hung');
+  return pinned
+    ? { because: 'pinned', clash: null }
+    : { because: 'moved', clash: bothSides(rafter, settled, prepared, wall) };
 }
 
 function bothSides(
