@@ -22,6 +22,7 @@ import {
 } from './eave-drawings.ts';
 import { lackBlocks } from './lacks.ts';
 import { coverSchedule, extenderSchedule, ventWords } from './piece-schedules.ts';
+import { rakeBlocks } from './rake-blocks.ts';
 import { overhangWords } from './overhang-words.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
@@ -40,6 +41,7 @@ export function takeoffSheet(input: JobInput, result: JobResult): Sheet {
           ['Site', input.job.siteAddress],
           ['Prices of', input.asOf],
           ['Eaves', String(result.eaves.length)],
+          ...(result.rakes.length === 0 ? [] : [['Rakes', String(result.rakes.length)] as const]),
           ['Labour', `${takeoff.labourHours} hours`],
           [
             'Time on site',
@@ -62,7 +64,10 @@ export function takeoffSheet(input: JobInput, result: JobResult): Sheet {
       hoursTable(takeoff.lines),
       ...findingBlocks(result),
       ...cautionBlocks(input),
-      ...eavesWithParts(input, result.eaves).flatMap((parts) => eaveBlocks(input, result, parts)),
+      ...eavesWithParts(input, result.eaves).flatMap((parts) => [
+        ...eaveBlocks(input, result, parts),
+        ...rakeBlocks(input, result, parts),
+      ]),
     ],
   };
 }

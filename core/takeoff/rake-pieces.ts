@@ -30,8 +30,15 @@ export function rakePieces(rake: RakeLayout): readonly Piece[] {
     ...rake.barge.map(board('barge', rake.bargeStock, 'barge', plainCuts)),
     ...(rake.fasciaStock === null
       ? []
-      : rake.fascia.map(board('rake-fascia', rake.fasciaStock, 'fascia', (one) => fasciaCuts(rake, one)))),
+      : rake.fascia
+          .map(board('rake-fascia', rake.fasciaStock, 'fascia', (one) => fasciaCuts(rake, one)))
+          .map((piece): Piece => ({ ...piece, hand: handOf(rake) }))),
   ];
+}
+
+/** A rake fascia is bevelled, so it has a hand: that of its lower end, its face toward the sawyer. */
+function handOf({ end }: RakeLayout): 'left' | 'right' {
+  return end === 'left' ? 'right' : 'left';
 }
 
 function lookoutPieces(rake: RakeLayout, lookout: Lookout): readonly Piece[] {

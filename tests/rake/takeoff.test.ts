@@ -39,6 +39,20 @@ describe('the pieces of a rake', () => {
     expect(pieces.filter(({ mark }) => /-K\d\d$/.test(mark)).length).toBeGreaterThan(9);
   });
 
+  test('have no hand, but for the rake fascia: its mitred end is on the right where the eave is, seen from outside', () => {
+    const hands = new Set(
+      takeoffOf().pieces.flatMap(({ use, hand, rakeId }) =>
+        rakeId === undefined ? [] : [`${use} ${hand ?? 'either'}`],
+      ),
+    );
+    expect(hands).toEqual(new Set(['lookout either', 'barge either', 'rake-fascia right']));
+    const right = {
+      rake: { end: 'right' },
+      eaveDesign: { ends: { right: { kind: 'rake', meets: 'gable' } } },
+    };
+    expect(ofUse(right, 'rake-fascia')[0]!.hand).toBe('left');
+  });
+
   test('say their cuts in words of the saw', () => {
     const [lookout] = ofUse({}, 'lookout');
     expect(lookout!.cuts).toBe(
