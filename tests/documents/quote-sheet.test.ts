@@ -130,6 +130,10 @@ describe('the quote', () => {
         eave.sheathing.kind = 'none';
         eave.dripEdge = false;
       }
+      for (const rake of changed.design.rakes) {
+        rake.sheathing.kind = 'none';
+        rake.dripEdge = false;
+      }
     });
     const scope = sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join(' ');
     expect(scope).not.toMatch(/sheathing|drip edge/);
@@ -139,6 +143,8 @@ describe('the quote', () => {
   it('does not speak of tails and blocks at an eave where no rafter gets one', () => {
     const { sheet } = quoteOf((changed) => {
       onlyBesideRafters(changed);
+      changed.survey.rakes = [];
+      changed.design.rakes = [];
       for (const [index, eave] of changed.design.eaves.entries()) {
         const rafters = changed.survey.eaves[index]?.rafters ?? [];
         eave.pins = rafters.map((rafter) => ({ rafterId: rafter.id, side: 'none' as const }));
@@ -152,6 +158,7 @@ describe('the quote', () => {
   it('lists what is not in the price, and adds what nobody priced or named', () => {
     const { sheet } = quoteOf((changed) => {
       changed.design.exclusions = ['Painting'];
+      for (const eave of changed.design.eaves) eave.soffit.itemId = '';
     });
     const [list] = sheet.blocks.flatMap((block) => (block.kind === 'list' ? [block.items] : []));
     expect(list).toContain('Painting');
