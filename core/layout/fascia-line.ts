@@ -47,12 +47,17 @@ export function lineHeightIn(line: Pick<FasciaLine, 'atStartIn' | 'risePerInch'>
   return line.atStartIn + line.risePerInch * stationIn;
 }
 
+/** Readings that stand closer together than this tell nothing of a plate's run. [in] Common practice, no source. */
+const leastRunIn = 12;
+
 /**
- * Fall of the plate's run: the least squares line through its readings; 0 with fewer than two stations read.
+ * Fall of the plate's run: the least squares line through its readings; 0 where they span less than a foot.
  * Source: least squares. Worked: 0 at 0 and 1/2 in. at 120 -> 0.00417.
  * @returns rise along the wall. [in/in]
  */
 export function plateRise({ plateReadings }: Pick<EaveSurvey, 'plateReadings'>): number {
+  const stations = plateReadings.map(({ stationIn }) => stationIn);
+  if (stations.length === 0 || Math.max(...stations) - Math.min(...stations) < leastRunIn) return 0;
   return riseOf(
     plateReadings.map(({ stationIn }) => ({ stationIn, topIn: plateUpIn(plateReadings, stationIn) })),
   );

@@ -2,6 +2,7 @@ import type { EaveDesign } from '../eave/design-document.ts';
 import { dressedSections } from '../lumber/dressed-sizes.ts';
 import type { HeadRoom, PlacedRafter, WayOut } from './layout-types.ts';
 import { setTails, type SetTail, type SetTails, type TailsFrame } from './set-tails.ts';
+import { leastKickRisePer12 } from './tail-problems.ts';
 import type { TailPlace } from './tail-place.ts';
 
 /** Less than this is no trouble on a tape. [in] */
@@ -86,10 +87,11 @@ function slopedSoffit(eave: SetEave): WayOut | undefined {
 
 function kickUp(eave: SetEave): WayOut | undefined {
   const { kickUpPitchRisePer12: now } = eave.frame.design;
-  const steepest = Math.min(now ?? Infinity, ...eave.rafters.map(({ pitchRisePer12 }) => pitchRisePer12));
+  const flattest = Math.min(...eave.rafters.map(({ pitchRisePer12 }) => pitchRisePer12));
+  const steepest = Math.min(flattest - leastKickRisePer12, (now ?? Infinity) - 1 / 4);
   const clears = (quarters: number): boolean =>
     roomWith(eave, { kickUpPitchRisePer12: quarters / 4 }) >= -dustIn;
-  const pitch = largest(flattestRisePer12 * 4, Math.ceil(steepest * 4) - 1, clears);
+  const pitch = largest(flattestRisePer12 * 4, Math.floor(steepest * 4), clears);
   return pitch === undefined ? undefined : { kind: 'kick-up', pitchRisePer12: pitch / 4 };
 }
 

@@ -21,15 +21,20 @@ export type Setting = {
 
 type Roof = Pick<PlacedRafter, 'pitchRisePer12' | 'heightAbovePlateIn' | 'clearBackspanIn'>;
 
+/** A kicked-up tail is brought to its line by no more than this: past it a reading is wrong. [in] Common practice, no source. */
+const furthestKickIn = 12;
+
 /**
  * Whether a piece with this edge can be built: it falls outward, and no steeper than the program takes, or than the old
  * rafter beside it falls already with an inch in twelve to spare, since on a roof at that limit half the tails come down
- * to the line.
+ * to the line. A kicked-up tail, which keeps its pitch, is raised or lowered by no more than a foot.
  */
 export function steepnessOf(
   edge: OwnEdge,
   roof: Pick<Roof, 'pitchRisePer12'>,
-): 'buildable' | 'rises-outward' | 'too-steep' {
+  kickedUp: boolean,
+): 'buildable' | 'rises-outward' | 'too-steep' | 'too-far' {
+  if (kickedUp && Math.abs(edge.liftAtTailIn) > furthestKickIn) return 'too-far';
   if (edge.pitchRisePer12 <= 0) return 'rises-outward';
   const steepest = Math.max(steepestPitchRisePer12, roof.pitchRisePer12 + 1);
   return edge.pitchRisePer12 <= steepest ? 'buildable' : 'too-steep';

@@ -1,15 +1,18 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
-import { isSteeper } from '../units/pitch.ts';
 import type { PlacedRafter } from './layout-types.ts';
-import { type OwnEdge, steepnessOf } from './stand-on-line.ts';
+import { type OwnEdge, type Setting, steepnessOf } from './stand-on-line.ts';
 
 /** Less framing than this is no overhang. [in] */
 const leastOverhangIn = 1 / 16;
 
 /** A tail with its top edge, at its rafter. */
-type Edged = { readonly roof: PlacedRafter; readonly edge: OwnEdge };
+type Edged = {
+  readonly roof: PlacedRafter;
+  readonly edge: OwnEdge;
+  readonly setting: Pick<Setting, 'kickUp'>;
+};
 
 /** The first tail that cannot come to the line, at the reading that lies furthest off it: most likely a slip. */
 export function findOutOfReach(
@@ -17,8 +20,8 @@ export function findOutOfReach(
   surveyIndex: number,
   edged: readonly Edged[],
 ): Problem | undefined {
-  for (const { roof, edge } of edged) {
-    const steepness = steepnessOf(edge, roof);
+  for (const { roof, edge, setting } of edged) {
+    const steepness = steepnessOf(edge, roof, setting.kickUp !== null);
     if (steepness === 'buildable') continue;
     const furthest = edged.reduce((most, one) => (offLineIn(one) > offLineIn(most) ? one : most));
     const { number } = furthest.roof;
@@ -66,7 +69,13 @@ export function wallPastLine(
   };
 }
 
-/** A kicked-up tail is flatter than every rafter of the eave, or it never leaves the roof's plane. */
+/**
+ * Flatter than the flattest rafter by at least this, or the kick-up hardly leaves the roof's plane, and a raised one breaks
+ * far up the roof. [in/12 in] Common practice, no source.
+ */
+export const leastKickRisePer12 = 0.5;
+
+/** A kicked-up tail is flatter than every rafter of the eave. */
 export function kickUpTooSteep(
   survey: EaveSurvey,
   { kickUpPitchRisePer12: kickUp }: EaveDesign,
@@ -76,7 +85,11 @@ export function kickUpTooSteep(
     (least, one) => (least === undefined || one.pitchRisePer12 < least.pitchRisePer12 ? one : least),
     undefined,
   );
-  if (kickUp === null || flattest === undefined || isSteeper(flattest.pitchRisePer12, kickUp))
+  if (
+    kickUp === null ||
+    flattest === undefined ||
+    flattest.pitchRisePer12 >= kickUp + leastKickRisePer12 - 1e-9
+  )
     return undefined;
   return {
     code: 'kick-up-not-flatter',

@@ -54,7 +54,7 @@ export type ProblemKind =
       readonly rafter: string;
       /** How far its tail would have to come up (+) or down (-) to the fascia line. [in] */
       readonly liftIn: number;
-      readonly steepness: 'rises-outward' | 'too-steep';
+      readonly steepness: 'rises-outward' | 'too-steep' | 'too-far';
       /** The rafter whose own tail lies furthest off the line, most likely misread, and how far it would have to come. [in] */
       readonly furthestRafter: string;
       readonly furthestLiftIn: number;

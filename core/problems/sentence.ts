@@ -50,7 +50,7 @@ export function problemSentence(problem: Problem): string {
     case 'wall-past-line':
       return `${problem.eave}: at ${formatLength(problem.stationIn)} the wall stands ${formatLength(problem.outIn)} out of its reference line, and nothing of the overhang is left. Read the wall again, give more overhang, or let the fascia follow the wall in Design.`;
     case 'kick-up-not-flatter':
-      return `${problem.eave}: a tail kicked up to ${formatPitch(problem.kickUpRisePer12)} is not flatter than rafter ${problem.rafter} at ${formatPitch(problem.rafterRisePer12)}. Enter a flatter pitch for the kick-up, or none.`;
+      return `${problem.eave}: a tail kicked up to ${formatPitch(problem.kickUpRisePer12)} is not flatter by 1/2 in 12 than rafter ${problem.rafter} at ${formatPitch(problem.rafterRisePer12)}. Enter a flatter pitch for the kick-up, or none.`;
     case 'rafter-stands-there':
       return `Rafter ${problem.rafter} stands there. Against its sides a tail stands at ${formatLength(problem.leftIn)} or ${formatLength(problem.rightIn)}.`;
     case 'piece-longer-than-stock':
@@ -174,8 +174,11 @@ function lengthSentence(typed: string, reason: LengthReason): string {
 }
 
 function tailSentence(problem: Extract<Problem, { code: 'tail-out-of-reach' }>): string {
-  const then =
-    problem.steepness === 'rises-outward' ? 'would no longer fall outward' : 'would fall steeper than 24/12';
+  const then = {
+    'rises-outward': 'would no longer fall outward',
+    'too-steep': 'would fall steeper than 24/12',
+    'too-far': 'would stand more than a foot out of its place',
+  }[problem.steepness];
   const measure =
     problem.furthestRafter === problem.rafter
       ? 'Measure its'

@@ -105,6 +105,11 @@ describe('more reach never makes a figure better', () => {
 const maybe = <T>(of: fc.Arbitrary<T>) => fc.option(of, { nil: null });
 const inches = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+const readings = (field: string, least: number, most: number) =>
+  fc
+    .array(fc.tuple(inches(0, 500), inches(least, most)), { maxLength: 4 })
+    .map((all) => all.map(([stationIn, value], index) => ({ id: `x${index}`, stationIn, [field]: value })));
+
 const anyChange: fc.Arbitrary<Change & { readonly stations: readonly number[] }> = fc.record({
   stations: fc
     .array(inches(0, 60), { minLength: 1, maxLength: 6 })
@@ -138,6 +143,8 @@ const anyChange: fc.Arbitrary<Change & { readonly stations: readonly number[] }>
     clearBackspanIn: maybe(inches(1, 600)),
     windowHeadBelowPlateIn: maybe(inches(0, 240)),
     rafterSpanIn: maybe(inches(12, 1200)),
+    wallReadings: readings('outIn', -3, 3),
+    plateReadings: readings('upIn', -60, 60),
     lotLineIn: maybe(inches(0, 12000)),
     serviceDropAboveRoofIn: maybe(inches(0, 600)),
     paintedFasciaDepthIn: maybe(inches(0, 36)),
@@ -159,7 +166,21 @@ const anyChange: fc.Arbitrary<Change & { readonly stations: readonly number[] }>
     tailCut: fc.constantFrom('plumb', 'square'),
     backspanRatio: inches(0.5, 10),
     extender: fc.record({ section: fc.constantFrom('2x2', '2x4', '2x6', '2x8', '2x12', '1x8', '5/4x6') }),
-    fasciaLine: fc.constantFrom('as-found', 'parallel', 'best-fit'),
+    fasciaLine: fc.constantFrom('as-found', 'parallel', 'level', 'best-fit'),
+    fasciaInPlan: fc.constantFrom('straight', 'follow'),
+    overhangFrom: fc.constantFrom('reference-line', 'wall-mean'),
+    backEnd: fc.constantFrom('parallel', 'square'),
+    tailFaceIn: maybe(inches(1.5, 12)),
+    kickUpPitchRisePer12: fc.option(inches(0.01, 6), { nil: null, freq: 2 }),
+    kickUpRaiseIn: inches(0, 8),
+    layout: fc.record({
+      allowFiller: fc.boolean(),
+      allowBlockHung: fc.boolean(),
+      allowOuterFace: fc.boolean(),
+      allowFullLength: fc.boolean(),
+      allowEndReplacement: fc.boolean(),
+      largestGapIn: maybe(inches(8, 96)),
+    }),
     soffit: fc.record({ kind: fc.constantFrom('level', 'sloped', 'open') }),
     sheathing: fc.record({ kind: fc.constantFrom('panels', 'planks', 'none') }),
   }),
