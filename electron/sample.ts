@@ -27,8 +27,8 @@ npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
   --paper SIZE  letter or a4; the job's own setting where absent
   --help        this text
 
-Writes takeoff.pdf, cut-list.pdf, saw-list.pdf, quote.pdf, calculation.pdf and results.json, every figure with its unit
-in its name.
+Writes one PDF a sheet: ${sheetKinds.map((kind) => `${kind}.pdf`).join(', ')};
+and results.json, every figure with its unit in its name.
 Problems go to standard error, one sentence a line, with the entry they are about in front.
 What is worth knowing and leaves the sums whole begins with "note:" and does not change the exit code. A run of
 more than 5 seconds says what it is doing.

@@ -1,11 +1,11 @@
 import type { EaveDesign } from '../eave/design-document.ts';
 import type { EaveLayout, Extender } from '../layout/layout-types.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
+import { placeWords } from '../takeoff/tail-cuts.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
 import { clipToBox } from './clip.ts';
 import type { Drawing, Shape } from './drawing.ts';
-import { placeWords } from './plan-new.ts';
 import { type SectionGeometry, type SectionParts, sectionGeometry } from './section-geometry.ts';
 import { newWork } from './section-new.ts';
 import { oldHouse } from './section-old.ts';

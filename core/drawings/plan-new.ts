@@ -1,6 +1,6 @@
 import type { Method } from '../eave/design-document.ts';
 import type { Extender, HeaderBlock } from '../layout/layout-types.ts';
-import { choiceWords } from '../trace/choice-words.ts';
+import { placeWords } from '../takeoff/tail-cuts.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { clipToBox } from './clip.ts';
@@ -103,12 +103,6 @@ function tailShapes({ box }: PlanView, extender: Extender): readonly Shape[] {
     });
   }
   return shapes;
-}
-
-/** Where a tail is fastened, in words: `right of rafter 4`, `hung on header blocks, right of rafter 6`. */
-export function placeWords({ method, side, rafterNumber }: Extender): string {
-  const place = `${side} of rafter ${rafterNumber}`;
-  return method === 'side' ? place : `${choiceWords.method[method]}, ${place}`;
 }
 
 function backOf(extender: Extender): number {

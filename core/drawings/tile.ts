@@ -1,5 +1,6 @@
 import type { Box } from './clip.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
+import { textWidth } from './text-box.ts';
 
 /** One page of a drawing that is printed at full size. */
 export type Tile = {
@@ -79,7 +80,8 @@ function within(shape: Shape, box: Box): readonly Shape[] {
     }
     case 'text': {
       const [x, y] = shape.at;
-      return x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY ? [shape] : [];
+      if (x < box.minX || x > box.maxX || y < box.minY || y > box.maxY) return [];
+      return [(shape.rotateDeg ?? 0) === 0 ? { ...shape, at: [moveInside(shape, box), y] } : shape];
     }
     case 'polygon':
       return shape.points.flatMap((from, index) =>
@@ -91,6 +93,14 @@ function within(shape: Shape, box: Box): readonly Shape[] {
     default:
       throw new Error(`a ${shape.kind} is not drawn at full size`);
   }
+}
+
+/** Where a level text stands so that none of it runs past the window, as far as it fits in. [in] */
+function moveInside(text: Extract<Shape, { kind: 'text' }>, box: Box): number {
+  const widthIn = textWidth(text.text, text.sizePt) / 72;
+  const before = { start: 0, middle: widthIn / 2, end: widthIn }[text.anchor];
+  const [x] = text.at;
+  return Math.max(box.minX + before, Math.min(box.maxX - (widthIn - before), x));
 }
 
 /** The part of a line inside a window (Liang and Barsky, 1984). */
@@ -139,7 +149,7 @@ function crosses(
     if (shared.below) centres.push([x, box.minY + half]);
   }
   return centres.flatMap(([x, y]): readonly Shape[] => [
-    { kind: 'line', from: [x - crossIn, y], to: [x + crossIn, y], pen: 'dimension' },
-    { kind: 'line', from: [x, y - crossIn], to: [x, y + crossIn], pen: 'dimension' },
+    { kind: 'line', from: [x - crossIn, y], to: [x + crossIn, y], pen: 'old' },
+    { kind: 'line', from: [x, y - crossIn], to: [x, y + crossIn], pen: 'old' },
   ]);
 }

@@ -43,7 +43,7 @@ export function fullSizePages(
     const part =
       tiles.length === 1
         ? ''
-        : `, page ${tile.number} of ${tiles.length}: lay cross over cross with the ${neighbours(tile, tiles)}`;
+        : `, page ${tile.number} of ${tiles.length}: lay cross over cross with ${neighbours(tile, tiles)}`;
     return {
       unbreakable: true,
       stack: [

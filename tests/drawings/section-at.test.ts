@@ -61,7 +61,7 @@ describe('the section of a hung tail', () => {
 
   it('says how it is fastened', () => {
     expect(textsOf(drawing)).toEqual(expect.arrayContaining([`${extender.mark} hung  2x6`]));
-    expect(drawing.description).toContain('hung on header blocks');
+    expect(drawing.description).toContain(`hung between rafters ${extender.rafterNumber} and`);
   });
 });
 

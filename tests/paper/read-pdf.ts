@@ -13,10 +13,19 @@ export type PlacedText = {
 type Glyph = { readonly text: string; readonly width: number };
 type Font = ReadonlyMap<number, Glyph>;
 
+/** A straight stroke on a page, y up from its foot. [pt] */
+export type PlacedLine = {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
+};
+
 export type ReadPage = {
   readonly widthPt: number;
   readonly heightPt: number;
   readonly texts: readonly PlacedText[];
+  readonly strokes: readonly PlacedLine[];
   /** Texts of one height joined from left to right, lines from the head down. */
   readonly lines: readonly string[];
 };
@@ -25,7 +34,7 @@ type Matrix = readonly [number, number, number, number, number, number];
 
 /**
  * Reads back what a PDF of ours says, from its bytes alone: inflates the streams, follows every text through the
- * matrices to its place, and turns glyphs into letters by the font's own ToUnicode map. Source: ISO 32000-1, 7.3
+ * matrices to its place, each straight path too, and turns glyphs into letters by the font's own ToUnicode map. Source: ISO 32000-1, 7.3
  * (objects), 8.3.4 (matrices), 9.4 (text), 9.10.3 (ToUnicode). Not a reader for PDFs in general.
  */
 export function readPdf(pdf: Uint8Array): readonly ReadPage[] {
@@ -65,8 +74,8 @@ function readPage(objects: ReadonlyMap<number, PdfObject>, id: number): ReadPage
       readFont(objects, Number(font)),
     ]),
   );
-  const texts = readContent(objects.get(referred(head, 'Contents'))?.stream ?? '', fonts);
-  return { widthPt: Number(widthPt), heightPt: Number(heightPt), texts, lines: linesOf(texts) };
+  const { texts, strokes } = readContent(objects.get(referred(head, 'Contents'))?.stream ?? '', fonts);
+  return { widthPt: Number(widthPt), heightPt: Number(heightPt), texts, strokes, lines: linesOf(texts) };
 }
 
 /** Letters and widths of a font's glyphs: ToUnicode's `bfrange` lists and the `W` array, as pdfkit writes them. */
@@ -90,8 +99,13 @@ function readFont(objects: ReadonlyMap<number, PdfObject>, id: number): Font {
   return glyphs;
 }
 
-function readContent(content: string, fonts: ReadonlyMap<string, Font>): PlacedText[] {
+function readContent(
+  content: string,
+  fonts: ReadonlyMap<string, Font>,
+): { readonly texts: readonly PlacedText[]; readonly strokes: readonly PlacedLine[] } {
   const texts: PlacedText[] = [];
+  const strokes: PlacedLine[] = [];
+  let from: readonly [number, number] = [0, 0];
   const saved: Matrix[] = [];
   let place: Matrix = [1, 0, 0, 1, 0, 0];
   let textPlace: Matrix = place;
@@ -107,7 +121,12 @@ function readContent(content: string, fonts: ReadonlyMap<string, Font>): PlacedT
     if (token === 'q') saved.push(place);
     else if (token === 'Q') place = saved.pop() ?? place;
     else if (token === 'cm') place = multiply(numbers(), place);
-    else if (token === 'Tm') textPlace = numbers();
+    else if (token === 'm' || token === 'l') {
+      const [x = 0, y = 0] = operands.slice(-2).map(Number);
+      const [, , , , atX, atY] = multiply([1, 0, 0, 1, x, y], place);
+      if (token === 'l') strokes.push({ x1: from[0], y1: from[1], x2: atX, y2: atY });
+      from = [atX, atY];
+    } else if (token === 'Tm') textPlace = numbers();
     else if (token === 'Tf') {
       font = fonts.get((operands[0] ?? '').slice(1)) ?? new Map();
       sizePt = Number(operands[1]);
@@ -125,7 +144,7 @@ function readContent(content: string, fonts: ReadonlyMap<string, Font>): PlacedT
     }
     operands = [];
   }
-  return texts;
+  return { texts, strokes };
 }
 
 function multiply([a, b, c, d, e, f]: Matrix, [A, B, C, D, E, F]: Matrix): Matrix {
