@@ -18,12 +18,13 @@ export function costWords(now: LumberSum, without: LumberSum | null, than: strin
   if (now.unplanned > 0) return 'leaves pieces without a board';
   const differenceUsd = dearerBy(now, without);
   const about = now.open.length + without.open.length > 0 ? 'about ' : '';
-  return `${about}${signedUsd(differenceUsd)} against ${than}`;
+  return new Decimal(differenceUsd).isZero()
+    ? `${about}no dearer than ${than}`
+    : `${about}${signedUsd(differenceUsd)} against ${than}`;
 }
 
-/** E.g. `+$4.10`, `-$12.00`, `nothing more`. */
-export function signedUsd(amount: Usd): string {
+/** E.g. `+$4.10`, `-$12.00`. */
+function signedUsd(amount: Usd): string {
   const value = new Decimal(amount);
-  if (value.isZero()) return 'nothing more';
   return `${value.isNegative() ? '-' : '+'}${formatUsd(usd(value.abs()))}`;
 }

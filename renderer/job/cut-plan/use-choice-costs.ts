@@ -27,13 +27,13 @@ export function wayKey(suppliers: readonly string[]): string {
  * another between frames, so that typing is not held up. What is not proven is then searched by the host.
  */
 export function useTriedSums(): TriedSums {
-  const { computation, documents, surroundings } = useJob();
+  const { computation, documents, surroundings, isWorking } = useJob();
   const { solved } = useSearchedPlans();
   const isSearching = useJobSearching() !== null;
   const [tried, setTried] = useState<Tried | null>(null);
   const good = computation.current ? computation.good : null;
   useEffect(() => {
-    if (good === null || isSearching) return undefined;
+    if (good === null || isSearching || isWorking) return undefined;
     const { input, result } = good;
     const { cutting } = input.design;
     const suppliers = suppliersOf(input, result.cutPlans);
@@ -63,7 +63,7 @@ export function useTriedSums(): TriedSums {
       window.clearTimeout(timer);
       choiceSearch().want([]);
     };
-  }, [good, solved, isSearching]);
+  }, [good, solved, isSearching, isWorking, documents, surroundings]);
   // Sums of the job before the last change say nothing of it as it is now.
   return tried?.documents === documents && tried.surroundings === surroundings ? tried.sums : none;
 }
