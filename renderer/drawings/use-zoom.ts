@@ -36,17 +36,21 @@ export function useZoom(options: {
     return step === null ? fitDrawing(drawing, widthPx, heightPx) : atStep(drawing, step);
   }, [drawing, widthPx, heightPx, step, like]);
 
+  // What stands on the screen, for a wheel that turns on before anything else is done.
+  const onScreen = useRef(shown);
   const zoom = useCallback(
     (larger: boolean, at?: { readonly clientX: number; readonly clientY: number }) => {
-      if (shown === null) return;
-      anchor.current = anchorAt(view.current, shown, at);
-      const next = larger ? Math.ceil(shown.step) - 1 : Math.floor(shown.step) + 1;
+      const now = onScreen.current;
+      if (now === null) return;
+      anchor.current = anchorAt(view.current, now, at);
+      const next = larger ? Math.ceil(now.step) - 1 : Math.floor(now.step) + 1;
       setStep(Math.max(0, Math.min(standardScales.length - 1, next)));
     },
-    [shown, view],
+    [view],
   );
 
   useLayoutEffect(() => {
+    onScreen.current = shown;
     const element = view.current;
     const { current } = anchor;
     anchor.current = null;

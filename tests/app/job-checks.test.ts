@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { allSaved, entryAt, figuresFollow, goToSection, openSample, typeEntry } from './job-hands.ts';
+import { allSaved, entryAt, figuresFollow, goToSection, openSample, typeEntry, unfold } from './job-hands.ts';
 import { accessFaults, takePictures } from './watched-page.ts';
 import { programInBrowser } from './program-in-browser.ts';
 
@@ -24,6 +24,7 @@ async function typeSnow(page: Page, psf: string): Promise<void> {
 
 async function chooseSpecies(page: Page): Promise<void> {
   await goToSection(page, 'Design');
+  await unfold(page, 'Structure');
   await entryAt(page, 'design.eaves.0.structure.species').click();
   await page.getByRole('option', { name: /^Spruce-pine-fir/ }).click();
   await figuresFollow(page);

@@ -51,6 +51,12 @@ export async function goToSection(page: Page, name: string): Promise<void> {
   await page.getByRole('navigation', { name: 'Sections of the job' }).getByRole('link', { name }).click();
 }
 
+/** Opens a panel that is folded up. */
+export async function unfold(page: Page, title: string): Promise<void> {
+  const panel = page.locator('details.fold-panel', { hasText: title });
+  if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();
+}
+
 /** Types readings down the column, Enter after each, from the empty row under the last rafter. */
 export async function typeReadings(page: Page, eave: number, readings: readonly string[]): Promise<void> {
   const next = page.getByRole('textbox', { name: 'Reading of the next rafter' });

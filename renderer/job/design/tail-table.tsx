@@ -107,7 +107,7 @@ function TailRow(props: { readonly tails: Tails; readonly tail: Extender }) {
           </p>
         )}
       </td>
-      <td className="align-right">
+      <td className="align-right own-overhang">
         <Figure refText={`section/${eaveId}/${tail.id}`} what={`Own overhang of ${tail.mark}`}>
           {formatLength(tail.overhangLevelIn)}
         </Figure>

@@ -153,10 +153,12 @@ function Cell(props: {
   const id = useId();
   const entry = useTypedText(props.path, props.value, props.draft, props.onText);
   const isNote = props.path.endsWith('.note');
+  // Most roofs that get an eave stop at the wall: no old tail is the usual thing.
+  const isZero = props.value === 0 && props.path.endsWith('.oldTailIn');
   return (
     <td className={isNote ? 'grid-cell grid-note' : 'grid-cell'}>
       <input
-        className={isNote ? 'cell-input' : 'cell-input numeric'}
+        className={isNote ? 'cell-input' : isZero ? 'cell-input cell-none' : 'cell-input numeric'}
         aria-label={props.label}
         value={entry.text}
         placeholder={props.blankMeans ?? ''}
