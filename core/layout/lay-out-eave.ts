@@ -15,6 +15,7 @@ import { findInLayout } from './find-in-layout.ts';
 import { findInPlan } from './find-in-plan.ts';
 import { findInSections } from './find-in-sections.ts';
 import { findKickUp } from './find-kick-up.ts';
+import { findOddReadings } from './find-odd-readings.ts';
 import { findOutOfLine } from './find-out-of-line.ts';
 import { largestGap } from './largest-gap.ts';
 import { headRoom } from './head-room.ts';
@@ -118,6 +119,7 @@ export function layOutEave(
       ...findFasciaGaps(survey.id, fascia.gaps, longestFasciaIn),
       ...findFreeEnds(laid, fascia.gaps),
       ...findOutOfLine(survey.id, rafters),
+      ...findOddReadings(survey),
       ...findInPlan(laid, design),
       ...findKickUp(laid, design),
       ...findInSections(survey, design, laid, stock.depthIn),
