@@ -5,6 +5,7 @@ import { layOutEave } from '../../core/layout/lay-out-eave.ts';
 import type { EaveLayout } from '../../core/layout/layout-types.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
+import { formatInches } from '../../core/units/format-length.ts';
 import { makeEave } from '../survey/make-eave.ts';
 import { layOut, makeDesign } from './make-layout.ts';
 
@@ -94,8 +95,12 @@ describe('what is told of a kick-up', () => {
       /leaves the rafter/.test(text),
     );
     expect(short).toHaveLength(1);
-    expect(short[0]).toMatch(
-      /^Rafters 1-5: the kicked-up tail leaves the rafter's side 11-5\/8" to 1' 2-1\/2" inside|^Rafters 1-5: /,
+    // Flush tails on one line: 3.5 x 1.20185 + (6.05 - own height), times 3, along the slope 1.05409.
+    const lap = (heightIn: number) =>
+      (3.5 * Math.hypot(1, 2 / 3) + 6.05 - heightIn) * 3 * Math.hypot(1, 1 / 3);
+    const ends = [lap(6.5), lap(5.5)].map(formatInches).join(' to ');
+    expect(short[0]).toContain(
+      `Rafters 1-5: the kicked-up tail leaves the rafter's side ${ends} inside the wall`,
     );
     expect(
       texts(layOut(steep(), kicked({ kickUpPitchRisePer12: 7.5, kickUpRaiseIn: 0 })), 'kick-up'),
