@@ -63,7 +63,7 @@ export function baysOf({ rafters, occupied, extenders, blocks, survey, letter }:
   let at = 0;
   for (const [index, stretch] of stretches.entries()) {
     const next = stretches[index + 1];
-    if (next === undefined || stretch.rightIn < first.rightFaceIn || next.leftIn > last.leftFaceIn) continue;
+    if (next === undefined || stretch.rightIn < first.centreIn || next.leftIn > last.centreIn) continue;
     while ((rafters[at + 1]?.rightFaceIn ?? Number.POSITIVE_INFINITY) <= stretch.rightIn + clashToleranceIn)
       at += 1;
     const leftRafterId = (rafters[at] ?? first).id;

@@ -2,8 +2,7 @@ import { formatInches, formatLength } from '../units/format-length.ts';
 import { nearestRoomIn, roomsWithin, whyNotHung, type FoundLayout } from './found-layout.ts';
 import type { Extender, Finding } from './layout-types.ts';
 import { leastEndBearingIn } from '../takeoff/panel-layout.ts';
-import { gapToleranceIn } from './solver/choices.ts';
-import { nailingRoomIn, placeAbout } from './solver/wall.ts';
+import { gapToleranceIn, nailingRoomIn, placeAbout } from './solver/wall.ts';
 
 /** More of a kind than this are told in one sentence. */
 const toldSingly = 3;

@@ -4,11 +4,11 @@ import type { Unplaced } from './layout-types.ts';
 import type { TailPlace } from './tail-place.ts';
 import { clashOf, rafterAt } from './solver/beside-rafter.ts';
 import { isHung } from './solver/candidate.ts';
-import { gapToleranceIn, prepare, type Prepared } from './solver/choices.ts';
+import { prepare, type Prepared } from './solver/choices.ts';
 import { ownIdStart } from './solver/held-tails.ts';
 import { settle, type Settled } from './solver/settle.ts';
 import { solve } from './solver/solve.ts';
-import { stretch, type Wall } from './solver/wall.ts';
+import { gapToleranceIn, stretch, type Wall } from './solver/wall.ts';
 
 /** The tails of an eave from left to right, the rafters that get none, and what was asked for and could not be. */
 export type PlacedTails = {

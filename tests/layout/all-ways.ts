@@ -129,10 +129,12 @@ function scoreOf(
   let best: Score | undefined;
   for (const order of orders)
     for (const windows of windowsOf(order, wall)) {
-      const placed = even(windows, wall);
-      if (placed === undefined) continue;
-      const score = judge(order, placed, wall, options, own, hung);
-      if (best === undefined || less(score, best)) best = score;
+      for (const largestIn of [Number.POSITIVE_INFINITY, wall.largestGapIn + slack]) {
+        const placed = even(windows, wall, largestIn);
+        if (placed === undefined) continue;
+        const score = judge(order, placed, wall, options, own, hung);
+        if (best === undefined || less(score, best)) best = score;
+      }
     }
   return best;
 }
@@ -174,14 +176,19 @@ function windowsOf(order: readonly Tail[], wall: Wall): readonly (readonly Windo
   );
 }
 
-/** Moves each tail to the middle between its neighbours, within its window, until none moves. */
-function even(windows: readonly Window[], wall: Wall): readonly number[] | undefined {
+/**
+ * Moves each tail to the middle between its neighbours, within its window and no further than so far from a neighbour, until
+ * none moves.
+ */
+function even(windows: readonly Window[], wall: Wall, largestIn: number): readonly number[] | undefined {
   const at = windows.map(({ from, to }) => (from + to) / 2);
   for (let round = 0; round < 2000; round += 1) {
     let moved = 0;
     for (const [index, { from, to }] of windows.entries()) {
       const middle = ((at[index - 1] ?? wall.fromIn) + (at[index + 1] ?? wall.toIn)) / 2;
-      const next = Math.min(to, Math.max(from, middle));
+      const least = Math.max(from, (at[index + 1] ?? Number.NEGATIVE_INFINITY) - largestIn);
+      const most = Math.min(to, (at[index - 1] ?? Number.POSITIVE_INFINITY) + largestIn);
+      const next = Math.min(to, Math.max(from, Math.min(most, Math.max(least, middle))));
       moved = Math.max(moved, Math.abs(next - (at[index] ?? 0)));
       at[index] = next;
     }
@@ -219,7 +226,7 @@ function judge(
     plain,
   );
   return {
-    over: gaps.reduce((sum, gap) => sum + Math.max(0, gap - largest), 0),
+    over: gaps.slice(1, -1).reduce((sum, gap) => sum + Math.max(0, gap - largest), 0),
     unserved,
     missed:
       0 -

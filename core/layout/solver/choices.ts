@@ -15,7 +15,7 @@ import { heldBesideRafter, heldHungTails, type HeldTail } from './held-tails.ts'
 import { hungRooms, type HungRoom } from './hung-rooms.ts';
 import { fixedStations, hungStations, type Neighbourhood } from './hung-stations.ts';
 import { in64ths } from './score.ts';
-import { jointCarried, nailingRoomIn, type JointedWall, type Wall } from './wall.ts';
+import { gapToleranceIn, jointCarried, nailingRoomIn, type JointedWall, type Wall } from './wall.ts';
 import { jointsWanted } from './wanted-joints.ts';
 
 /** One rafter with what is known of its places, before the solver chooses. */
@@ -35,9 +35,6 @@ export type Prepared = {
   readonly rooms: readonly (readonly HungRoom[])[];
   readonly standing: Standing;
 };
-
-/** Gaps between tails over the largest by less than this are within what the tape reads. [in] */
-export const gapToleranceIn = 1 / 32;
 
 /**
  * Sets out what the solver may choose from along a wall.
@@ -222,12 +219,14 @@ function neighbourhood(
   wall: JointedWall,
 ): Neighbourhood {
   const stuckIn: number[] = [];
+  let nearEnd = false;
   const look = (step: -1 | 1): readonly number[] => {
     const stationsIn: number[] = [];
     for (let depth = 0; depth < deepestLook; depth += 1) {
       const index = (step < 0 ? bay - 1 : bay) + step * depth;
       const place = places[index];
       if (place === undefined) {
+        nearEnd = true;
         stationsIn.push(step < 0 ? wall.fromIn : wall.toIn);
         break;
       }
@@ -253,6 +252,7 @@ function neighbourhood(
     leftIn: [...left, ...hungIn],
     rightIn: [...right, ...hungIn],
     besideIn: [...beside.filter((at) => at > bayFromIn && at < bayToIn), ...hungIn],
+    nearEnd,
     stuckIn,
   };
 }

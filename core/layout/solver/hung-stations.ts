@@ -1,6 +1,6 @@
 import { in64ths } from './score.ts';
 import type { HungRoom } from './hung-rooms.ts';
-import { nailingRoomIn, type JointedWall, type Wall } from './wall.ts';
+import { gapToleranceIn, nailingRoomIn, type JointedWall, type Wall } from './wall.ts';
 
 /** What hung tails of one bay are placed against. [in] */
 export type Neighbourhood = {
@@ -11,6 +11,8 @@ export type Neighbourhood = {
   readonly rightIn: readonly number[];
   /** Middles of the tails beside the two rafters within this bay. */
   readonly besideIn: readonly number[];
+  /** Whether no tail is sure to stand between the bay and an end of the fascia run. */
+  readonly nearEnd: boolean;
   /** Middles of the rafters around that no tail stands beside. */
   readonly stuckIn: readonly number[];
 };
@@ -47,6 +49,11 @@ export function hungStations(near: Neighbourhood, wall: JointedWall): readonly n
       for (let tails = 1; tails <= most; tails += 1)
         for (let place = 1; place <= tails; place += 1) add(fromIn + ((toIn - fromIn) * place) / (tails + 1));
     }
+  // Before a wall's end no tail answers for the gap: there each stands the largest gap from the next.
+  if (near.nearEnd)
+    for (const stationIn of [...lefts, ...rights])
+      for (let tails = 1; tails <= mostSpread; tails += 1)
+        for (const step of [-tails, tails]) add(stationIn + step * (wall.largestGapIn + gapToleranceIn));
   return [...stations.values()].sort((a, b) => a - b);
 }
 

@@ -5,7 +5,7 @@
 export type Score = {
   /** Rafters without a tail of their own or a hung one that stands for them. */
   readonly unserved: number;
-  /** What gaps exceed the largest allowed by, in all, those to the ends of the fascia run among them. [1/64 in] */
+  /** What gaps between neighbouring tails exceed the largest allowed by, in all. [1/64 in] */
   readonly over: number;
   /** Less the panel joints that stand on a tail. */
   readonly missed: number;
@@ -14,7 +14,7 @@ export type Score = {
   /** Weighted cost of the methods. [thousandths] */
   readonly cost: number;
   readonly hung: number;
-  /** Sum of the same gaps, squared. [1/64 in squared] */
+  /** Sum of the squared gaps, those to the ends of the fascia run among them. [1/64 in squared] */
   readonly squares: number;
 };
 

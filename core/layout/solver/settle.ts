@@ -1,7 +1,7 @@
 import { isHung } from './candidate.ts';
 import { evenOut, type Window } from './even-out.ts';
 import type { Chosen } from './solve.ts';
-import { nailingRoomIn, placeAbout, type JointedWall } from './wall.ts';
+import { gapToleranceIn, nailingRoomIn, placeAbout, type JointedWall } from './wall.ts';
 import type { Interval } from '../in-the-way.ts';
 
 /** A chosen tail on its final place. [in] */
@@ -38,11 +38,16 @@ export function evenedOut(chosen: readonly Chosen[], wall: JointedWall): readonl
     const run = chosen.slice(start, end);
     const windows = run.map((_, place) => windowOf(chosen, start + place, wall));
     const fixed = chosen[end];
-    const fromIn = chosen[start - 1]?.candidate.centreIn ?? wall.fromIn;
-    const evenIn = evenOut(fromIn, windows, fixed?.candidate.centreIn ?? wall.toIn);
+    const before = chosen[start - 1]?.candidate.centreIn;
+    const after = fixed?.candidate.centreIn;
+    const evenIn = evenOut(before ?? wall.fromIn, windows, after ?? wall.toIn);
+    const asChosen = run.map(({ candidate }) => candidate.centreIn);
+    // Nothing holds the gap to an end of the run, so evening that one out, too, may widen those between tails.
+    const over = (stationsIn: readonly number[]): number => overIn([before, ...stationsIn, after], wall);
+    const placedIn = over(evenIn) > over(asChosen) + 1e-6 ? asChosen : evenIn;
     for (const [place, one] of run.entries()) {
-      const window = windows[place] ?? { fromIn, toIn: fromIn };
-      evened.push({ one, centreIn: evenIn[place] ?? window.fromIn, window });
+      const centreIn = placedIn[place] ?? one.candidate.centreIn;
+      evened.push({ one, centreIn, window: windows[place] ?? { fromIn: centreIn, toIn: centreIn } });
     }
     if (fixed !== undefined) {
       const { centreIn } = fixed.candidate;
@@ -51,6 +56,15 @@ export function evenedOut(chosen: readonly Chosen[], wall: JointedWall): readonl
     start = end + 1;
   }
   return evened;
+}
+
+/** What gaps between tails exceed the largest by, in all; undefined where an end of the run has none. [in] */
+function overIn(stationsIn: readonly (number | undefined)[], { largestGapIn }: JointedWall): number {
+  return stationsIn.slice(1).reduce<number>((sum, rightIn, index) => {
+    const leftIn = stationsIn[index];
+    const gapIn = leftIn === undefined || rightIn === undefined ? 0 : rightIn - leftIn;
+    return sum + Math.max(0, gapIn - largestGapIn - gapToleranceIn);
+  }, 0);
 }
 
 function moves(one: Chosen | undefined): boolean {

@@ -113,32 +113,43 @@ function outOfTheWay(last: Candidate | undefined, next: Candidate, roomIn: numbe
 }
 
 /**
- * Drops the layouts that another one, whose last tail lies further along, betters with a next tail at a place or anywhere
- * beyond.
+ * Drops the layouts that others, whose last tails lie further along, better both with a next tail, at a place or anywhere
+ * beyond, and without any more. One without any tail yet stands apart: its first gap is held to nothing.
  * @param states - by their last tails.
  * @param at - the nearest place that a next tail can stand at. [1/64 in]
  */
 function unbettered(states: readonly State[], at: number, choices: Choices): State[] {
-  const best: (State | undefined)[] = [];
+  const bestGoingOn: (State | undefined)[] = [];
+  const bestEnding: (State | undefined)[] = [];
   const kept: State[] = [];
   for (let index = states.length - 1; index >= 0; index -= 1) {
     const state = states[index];
     if (state === undefined) continue;
-    const kind = standingNumber(state.left, state.rightMet);
-    const known = best[kind];
-    if (known !== undefined && compareAt(state, known, at, choices) >= 0) continue;
-    best[kind] = state;
-    kept.push(state);
+    const kind = standingNumber(state.left, state.rightMet) * 2 + (state.last === undefined ? 1 : 0);
+    const goingOn = bestGoingOn[kind];
+    const ending = bestEnding[kind];
+    const goesOn = goingOn === undefined || compareAt(state, goingOn, at, choices, true) < 0;
+    const ends = ending === undefined || compareAt(state, ending, at, choices, false) < 0;
+    if (goesOn) bestGoingOn[kind] = state;
+    if (ends) bestEnding[kind] = state;
+    if (goesOn || ends) kept.push(state);
   }
   return kept.reverse();
 }
 
-/** Compares two layouts as they would be with a next tail at a place. */
-function compareAt(one: State, other: State, at: number, { from, largestGap }: Choices): number {
+/** Compares two layouts as they would be with a next tail at a place, or with the end of the run there. */
+function compareAt(
+  one: State,
+  other: State,
+  at: number,
+  { from, largestGap }: Choices,
+  withTail: boolean,
+): number {
   const [oneGap, otherGap] = [at - (one.last?.at ?? from), at - (other.last?.at ?? from)];
+  const held = withTail && one.last !== undefined;
   return (
     one.unserved - other.unserved ||
-    one.over + overBy(oneGap, largestGap) - (other.over + overBy(otherGap, largestGap)) ||
+    one.over - other.over + (held ? overBy(oneGap, largestGap) - overBy(otherGap, largestGap) : 0) ||
     one.missed - other.missed ||
     one.passedOver - other.passedOver ||
     one.cost - other.cost ||
@@ -196,7 +207,7 @@ function keep(
   const { last } = state;
   const gap = candidate.at - (last?.at ?? choices.from);
   const carries = candidate.joint >= 0 && last?.joint !== candidate.joint;
-  const over = state.over + overBy(gap, choices.largestGap);
+  const over = state.over + (last === undefined ? 0 : overBy(gap, choices.largestGap));
   const unserved = state.unserved;
   const missed = state.missed - (carries ? 1 : 0);
   const passedOver = state.passedOver + (choices.rafters[standsFor]?.sideFree === true ? 1 : 0);
@@ -248,12 +259,11 @@ function pastRafter(
   return unbettered(past, choices.raftersAt[rafter] ?? 0, choices);
 }
 
-function withEnd(state: State, { from, to, largestGap }: Choices): State {
+function withEnd(state: State, { from, to }: Choices): State {
   const gap = to - (state.last?.at ?? from);
   return {
     ...state,
     unserved: state.unserved + (state.left === 'open' ? 1 : 0),
-    over: state.over + overBy(gap, largestGap),
     squares: state.squares + gap ** 2,
   };
 }

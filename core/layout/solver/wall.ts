@@ -34,6 +34,9 @@ export type JointedWall = Wall & WantedJoints;
 /** Least clear room on each side of a hung tail, to nail it. [in] Common practice, no source. */
 export const nailingRoomIn = 0.5;
 
+/** Gaps between tails over the largest by less than this are within what the tape reads. [in] */
+export const gapToleranceIn = 1 / 32;
+
 /** A place as thick as a tail, beginning at its left face. [in] */
 export function placeFrom(leftIn: number, { thicknessIn }: Pick<Wall, 'thicknessIn'>): Interval {
   return { leftIn, rightIn: leftIn + thicknessIn };
