@@ -2,8 +2,7 @@ import type { Migration } from './migration.ts';
 
 /**
  * The price of a day is looked up by item and day, so that it takes no longer with ten years of prices than with one.
- * Quotes with their revisions and where each stands, the layouts of suppliers' price files, series of a price index, what
- * the shop has in stock, and its logo. What was sent is frozen with its hash.
+ * Quotes with their revisions and where each stands. What was sent is frozen with its hash.
  */
 export const quotesAndPricesByDay: Migration = {
   version: 20,
@@ -31,27 +30,6 @@ export const quotesAndPricesByDay: Migration = {
         UNIQUE (number, revision)
       ) STRICT;
       CREATE INDEX quotes_by_job ON quotes (job_id, number, revision);
-
-      CREATE TABLE price_layouts (
-        supplier TEXT PRIMARY KEY NOT NULL,
-        json TEXT NOT NULL
-      ) STRICT;
-
-      CREATE TABLE index_values (
-        series TEXT NOT NULL,
-        month TEXT NOT NULL,
-        value TEXT NOT NULL,
-        PRIMARY KEY (series, month)
-      ) STRICT, WITHOUT ROWID;
-
-      CREATE TABLE shop_files (
-        name TEXT PRIMARY KEY NOT NULL,
-        media_type TEXT NOT NULL,
-        bytes BLOB NOT NULL
-      ) STRICT;
-
-      ALTER TABLE price_items ADD COLUMN minimum_pack INTEGER NOT NULL DEFAULT 1 CHECK (minimum_pack >= 1);
-      ALTER TABLE price_items ADD COLUMN note TEXT NOT NULL DEFAULT '';
     `);
   },
 };

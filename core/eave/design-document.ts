@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { plainSection } from '../lumber/dressed-sizes.ts';
-import { offerSchema } from '../offer/offer-document.ts';
 import { decimalField, lengthField, pitchField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
 import { jobCuttingSchema } from './job-cutting.ts';
@@ -256,8 +255,6 @@ export const designSchema = z.strictObject({
   asBuilt: z.array(asBuiltSchema).max(5000).default([]),
   /** Costs that no survey gives: staging, disposal, permit, a roofer. */
   extraCosts: z.array(extraCostSchema).max(500).default([]),
-  /** What the client is offered beside it: print level, alternates, unit prices, payments. */
-  offer: offerSchema.prefault({}),
   exclusions: z.array(z.string().min(1).max(300)).max(100).default([]),
   scopeNote: z.string().max(5000).default(''),
   /** Which notch rule the person holds the notch over the plate to; null where he has not picked one. */

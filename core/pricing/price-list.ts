@@ -39,9 +39,6 @@ export const priceItemSchema = z.strictObject({
   widthIn: lengthField({ least: 0.5, most: 240 }).nullable().default(null),
   lengthIn: lengthField({ least: 1, most: 12000 }).nullable().default(null),
   thicknessIn: lengthField({ least: 0.01, most: 6 }).nullable().default(null),
-  /** Sold in packs of at least so many units. [unit] */
-  minimumPack: z.int().min(1).max(100000).default(1),
-  note: z.string().max(500).default(''),
   prices: z.array(priceObservationSchema).max(10000).default([]),
 });
 export type PriceItem = z.infer<typeof priceItemSchema>;

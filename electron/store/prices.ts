@@ -214,8 +214,6 @@ function itemOf(row: Schema['price_items']): Record<keyof Omit<PriceItem, 'price
     widthIn: row.width_in,
     lengthIn: row.length_in,
     thicknessIn: row.thickness_in,
-    minimumPack: row.minimum_pack,
-    note: row.note,
   };
 }
 
@@ -236,7 +234,5 @@ function rowOf(item: Omit<PriceItem, 'prices'>): Omit<Schema['price_items'], 'id
     width_in: item.widthIn,
     length_in: item.lengthIn,
     thickness_in: item.thicknessIn,
-    minimum_pack: item.minimumPack,
-    note: item.note,
   };
 }

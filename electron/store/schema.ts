@@ -16,9 +16,6 @@ export type Schema = {
     json: string;
     sha256: string;
   };
-  price_layouts: { supplier: string; json: string };
-  index_values: { series: string; month: string; value: string };
-  shop_files: { name: string; media_type: string; bytes: Uint8Array };
   counters: { name: string; last: number };
   customers: {
     id: string;
@@ -59,8 +56,6 @@ export type Schema = {
     width_in: number | null;
     length_in: number | null;
     thickness_in: number | null;
-    minimum_pack: number;
-    note: string;
   };
   prices: {
     sequence: number;
