@@ -24,7 +24,7 @@ export function soffitPieces(eave: EaveToTakeOff, input: SoffitQuestion): readon
         use: 'ledger',
         stationIn,
         lengthSixteenths,
-        cuts: 'square ends; level on the wall, its underside in line with the tails’ lowest corners',
+        cuts: "square ends; level on the wall, its underside in line with the tails' lowest corners",
       }),
     ),
     ...plan.nailers.map(

@@ -35,7 +35,7 @@ export function ventLines(eaves: readonly CoveredEave[]): readonly TakeoffLine[]
         id: `vents-${idPart(item.id)}`,
         kind: 'vents',
         phase: 'Soffit',
-        description: `Soffit vents ${item.description}, ${
+        description: `${item.description}, ${
           byFoot ? `${lengthFt} LF` : strip ? counted(count, 'piece') : String(count)
         }`,
         clientWording: 'Vents in the new soffit',

@@ -21,6 +21,7 @@ function onlyBesideRafters(job: JobFile): void {
     eave.layout.allowFiller = false;
     eave.layout.allowBlockHung = false;
     eave.layout.allowFullLength = false;
+    eave.pins = [];
   }
 }
 

@@ -75,6 +75,7 @@ describe('a whole job', () => {
       'Framing',
       'Fascia and trim',
       'Sheathing and edge',
+      'Soffit',
       'Clean-up',
     ]);
   });
