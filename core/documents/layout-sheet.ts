@@ -45,16 +45,16 @@ export function layoutSheet(input: JobInput, result: JobResult): Sheet {
       ...eaves.flatMap((parts, index) => [
         ...(index === 0 ? [] : [{ kind: 'new-page' as const }]),
         ...eaveBlocks(parts, input, result),
+        // With the first eave's figures, so that the cautions never stand on a page of their own.
+        ...(index === 0 ? cautionBlocks(input) : []),
+        ...eaveDrawings(parts, input, result),
       ]),
-      ...cautionBlocks(input),
     ],
   };
 }
 
 function eaveBlocks(parts: EaveParts, input: JobInput, result: JobResult): readonly Block[] {
   const { layout } = parts;
-  const deck = deckBoards(layout, input);
-  const joints = lowestJoints(deck);
   const findings = result.findings.filter(({ eaveId }) => eaveId === layout.eaveId);
   return [
     { kind: 'heading', text: `Eave ${layout.letter}: ${layout.name}` },
@@ -69,6 +69,14 @@ function eaveBlocks(parts: EaveParts, input: JobInput, result: JobResult): reado
           { kind: 'heading' as const, text: `Look at these before work begins, ${layout.name}` },
           { kind: 'list' as const, items: findings.map(({ text }) => text) },
         ]),
+  ];
+}
+
+function eaveDrawings(parts: EaveParts, input: JobInput, result: JobResult): readonly Block[] {
+  const { layout } = parts;
+  const deck = deckBoards(layout, input);
+  const joints = lowestJoints(deck);
+  return [
     ...plansOf(parts, longestStretchIn, joints).map((plan) => large(plan, 1)),
     { kind: 'paragraph', text: planLegend },
     ...elevationsOf(parts, longestStretchIn, joints).map((elevation) => large(elevation, halfPage)),

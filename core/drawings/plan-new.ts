@@ -27,32 +27,35 @@ export const methodTags = {
   'end-replacement': 'replaces',
 } as const satisfies Readonly<Record<Method, string>>;
 
-/** Blocks at the plate, with mark and clear length of each bay. */
+/** Blocks at the plate, new ones with the clear length of their bay. */
 export function blocks(view: PlanView): readonly Shape[] {
   const { layout, box } = view;
   return layout.bays.flatMap((bay): readonly Shape[] => {
     const middle = (bay.fromIn + bay.toIn) / 2;
     if (!view.inside(middle)) return [];
     const face = faceAt(view, middle);
-    const label: Shape = {
-      kind: 'text',
-      at: [middle, face - 4.5],
-      text:
-        bay.block === 'block' ? formatInches(bay.clearIn) : bay.block === 'old-stays' ? 'old block' : 'open',
-      anchor: 'middle',
-      sizePt: 6,
-    };
-    if (bay.block !== 'block') return bay.block === 'too-narrow' ? [] : [label];
+    const says = {
+      block: formatInches(bay.clearIn),
+      'old-stays': 'stays',
+      'left-open': 'open',
+      'too-narrow': '',
+    }[bay.block];
+    const label: readonly Shape[] =
+      says === ''
+        ? []
+        : [{ kind: 'text', at: [middle, face - 4.5], text: says, anchor: 'middle', sizePt: 6 }];
+    if (bay.block !== 'block' && bay.block !== 'old-stays') return label;
+    const old = bay.block === 'old-stays';
     return [
       {
         kind: 'polygon',
         points: clipToBox(rectangle(bay.fromIn, bay.toIn, face, face + view.blockIn), box),
-        pen: 'new',
-        fill: 'new',
+        pen: old ? 'old' : 'new',
+        fill: old ? 'old' : 'new',
         ref: `bay/${layout.eaveId}/${bay.leftRafterId}`,
-        title: `Block ${bay.mark}, ${formatLength(bay.clearIn)}`,
+        title: `${old ? 'Old block of bay' : 'Block'} ${bay.mark}, ${formatLength(bay.clearIn)}`,
       },
-      label,
+      ...label,
     ];
   });
 }

@@ -65,9 +65,10 @@ describe('the fascia from outside', () => {
       {
         rafters: [
           { id: 'a', readingIn: 20 },
-          { id: 'b', readingIn: 60, heightAbovePlateIn: 6 },
-          { id: 'c', readingIn: 100 },
+          { id: 'b', readingIn: 42, heightAbovePlateIn: 6 },
+          { id: 'c', readingIn: 64 },
         ],
+        lengthIn: 84,
         wallReadings: [],
       },
       { fasciaLine: 'as-found' },

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { drawBoards } from '../../core/drawings/draw-boards.ts';
-import { drawFasciaLine, exaggeration, liftText } from '../../core/drawings/draw-fascia-line.ts';
+import { drawFasciaLine, liftText, waveExaggeration } from '../../core/drawings/draw-fascia-line.ts';
 import { drawPlan, planSizes } from '../../core/drawings/draw-plan.ts';
 import { paint } from '../../core/drawings/paint.ts';
 import { boxesOverlap, textBox } from '../../core/drawings/text-box.ts';
 import { plansOf, eavesWithParts } from '../../core/documents/eave-drawings.ts';
-import { formatLength } from '../../core/units/format-length.ts';
+import { formatInches, formatLength } from '../../core/units/format-length.ts';
 import { sawOf } from '../../core/job/saw-of.ts';
 import { inchesOf } from '../../core/units/sixteenths.ts';
 import { computed, sampleJob } from '../documents/sample.ts';
@@ -69,10 +69,16 @@ describe('the plan of an eave', () => {
 
   it('writes the clear length into every bay that gets a block', () => {
     const blocks = polygonsTitled(drawing, /^Block /);
-    expect(blocks).toHaveLength(layout.bays.filter((bay) => bay.block === 'block').length);
+    const withBlock = layout.bays.filter((bay) => bay.block === 'block');
+    expect(blocks).toHaveLength(withBlock.length);
     for (const [index, block] of blocks.entries()) {
-      expect(extent(block.points.map(([x]) => x))).toBeCloseTo(layout.bays[index]?.clearIn ?? 0, 9);
+      expect(extent(block.points.map(([x]) => x))).toBeCloseTo(withBlock[index]?.clearIn ?? 0, 9);
+      expect(textsOf(drawing)).toContain(formatInches(withBlock[index]?.clearIn ?? 0));
     }
+    const staying = layout.bays.filter((bay) => bay.block === 'old-stays');
+    expect(staying.length).toBeGreaterThan(0);
+    expect(polygonsTitled(drawing, /^Old block of bay/)).toHaveLength(staying.length);
+    expect(textsOf(drawing).filter((text) => text === 'stays')).toHaveLength(staying.length);
   });
 
   it('carries a ref on every piece, so that a click can walk back', () => {
@@ -199,13 +205,13 @@ describe('the plan of an old house', () => {
 });
 
 describe('the drawing of the tail heights', () => {
-  it('shows the scatter ten times larger than it is, about the line that is built', () => {
+  it('shows the scatter exaggerated, about the line that is built', () => {
     const drawing = drawFasciaLine(layout);
     const diamonds = polygonsTitled(drawing, /^[AB]-[ET]/);
     expect(diamonds).toHaveLength(layout.extenders.length);
     const heights = diamonds.map(({ points }) => (points[1]?.[1] ?? 0) - 1.5);
     const lifts = layout.extenders.map((extender) => extender.liftAtTailIn);
-    expect(extent(heights)).toBeCloseTo(exaggeration * extent(lifts), 6);
+    expect(extent(heights)).toBeCloseTo(waveExaggeration(layout) * extent(lifts), 6);
   });
 
   it('says how far a tail goes up or down', () => {
@@ -219,7 +225,7 @@ describe('the drawing of the boards', () => {
     for (const plan of result.cutPlans) {
       for (const board of plan.boards) {
         const drawing = drawBoards(plan, [board], sawOf(job.settings.cutting, plan.stock));
-        const pieces = polygonsTitled(drawing, /^[AB]-[A-Z]\d/);
+        const pieces = polygonsTitled(drawing, /^(?:[AB]|R\d+)-[A-Z]\d/);
         expect(pieces).toHaveLength(board.items.length);
         // Corners run from the bottom left to the right, and back along the top.
         let [bottom, top] = [endTrimIn - kerfIn, endTrimIn - kerfIn];

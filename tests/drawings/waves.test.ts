@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { drawFasciaLine, exaggeration } from '../../core/drawings/draw-fascia-line.ts';
+import { drawFasciaLine, waveExaggeration } from '../../core/drawings/draw-fascia-line.ts';
 import { drawWallBow } from '../../core/drawings/draw-wall-bow.ts';
+import { exaggerationOf } from '../../core/drawings/exaggeration.ts';
 import type { Drawing } from '../../core/drawings/drawing.ts';
 import { layOut, makeDesign } from '../layout/make-layout.ts';
 import { makeEave } from '../survey/make-eave.ts';
@@ -33,9 +34,10 @@ function lines({ shapes }: Drawing, pen: string) {
 }
 
 describe('the wave of the tails', () => {
-  it('draws each tail at its own height before, ten times exaggerated against the line it is brought to', () => {
+  it('draws each tail at its own height before, exaggerated against the line it is brought to', () => {
     const layout = layOut(makeEave([], { rafters }), makeDesign({ layout: { largestGapIn: 48 } }));
     const drawing = drawFasciaLine(layout);
+    const exaggeration = waveExaggeration(layout);
     const at = places(drawing);
     const line = lines(drawing, 'new')[0]?.from[1] ?? Number.NaN;
     for (const { mark, centreIn, liftAtTailIn } of layout.extenders) {
@@ -51,8 +53,8 @@ describe('the wave of the tails', () => {
     const layout = layOut(makeEave([], { rafters }), design);
     const drawing = drawFasciaLine(layout);
     const heights = [...places(drawing).values()].map(([, y]) => y);
-    // The second rafter stands half an inch higher than the first: 5 on paper.
-    expect((heights[1] ?? 0) - (heights[0] ?? 0)).toBeCloseTo(0.5 * exaggeration, 9);
+    // The second rafter stands half an inch higher than the first.
+    expect((heights[1] ?? 0) - (heights[0] ?? 0)).toBeCloseTo(0.5 * waveExaggeration(layout), 9);
     expect(lines(drawing, 'new')).toEqual([]);
     expect(drawing.description).toMatch(/They stay so/);
   });
@@ -68,7 +70,7 @@ describe('the wave of the tails', () => {
     );
     const heights = [...places(drawing).values()];
     const [first, second] = heights;
-    expect((second?.[1] ?? 0) - (first?.[1] ?? 0)).toBeCloseTo((-24 / 120) * exaggeration, 9);
+    expect((second?.[1] ?? 0) - (first?.[1] ?? 0)).toBeCloseTo((-24 / 120) * 10, 9);
   });
 });
 
@@ -79,7 +81,7 @@ describe("the wall's bow in plan", () => {
   );
   const drawing = drawWallBow(layout, wallReadings);
 
-  it('draws the wall through its readings, outward down, ten times exaggerated', () => {
+  it('draws the wall through its readings, outward down, ten times exaggerated here', () => {
     expect(lines(drawing, 'old').map(({ from, to }) => [from, to])).toEqual([
       [
         [0, -0],
@@ -110,7 +112,18 @@ describe("the wall's bow in plan", () => {
       makeDesign({ fasciaInPlan: 'follow', layout: { largestGapIn: 48 } }),
     );
     const ends = [...places(drawWallBow(followed, wallReadings)).values()];
-    const apart = ends.map(([, y], index) => y + (followed.extenders[index]?.wallOutIn ?? 0) * exaggeration);
+    const apart = ends.map(([, y], index) => y + (followed.extenders[index]?.wallOutIn ?? 0) * 10);
     for (const distance of apart) expect(distance).toBeCloseTo(apart[0] ?? Number.NaN, 9);
+  });
+});
+
+describe('what is drawn exaggerated', () => {
+  it('is drawn as large as keeps within a twelfth of its length', () => {
+    expect(exaggerationOf(5 / 16, 412)).toBe(40);
+    expect(exaggerationOf(1, 240)).toBe(20);
+    expect(exaggerationOf(2, 240)).toBe(10);
+    expect(exaggerationOf(3, 240)).toBe(5);
+    expect(exaggerationOf(60, 240)).toBe(1);
+    expect(exaggerationOf(0, 240)).toBe(40);
   });
 });
