@@ -87,6 +87,7 @@ function solveMip(highs: Highs, loaded: Model, limits: MipLimits): MipAnswer {
     presolve: limits.rewrite ? 'choose' : 'off',
   });
   if (limits.timeMs !== undefined) loaded.options.set('time_limit', Math.max(0.001, limits.timeMs / 1000));
+  if (limits.mostNodes !== undefined) loaded.options.set('mip_max_nodes', limits.mostNodes);
   if (limits.cutoff !== undefined) loaded.options.set('objective_bound', limits.cutoff);
   const { onProgress, onSolution } = limits;
   loaded.run({

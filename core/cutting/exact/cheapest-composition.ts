@@ -12,6 +12,10 @@ export type CompositionRules = {
   readonly cuts: readonly CompositionCut[];
   /** Numbers of boards to buy that are known not to do, nor any fewer of each; scarce boards do not count. */
   readonly excluded: readonly (readonly number[])[];
+  /** Nothing cheaper or dearer is wanted. [cents] */
+  readonly least: number;
+  readonly most: number;
+  readonly mostBoards: number;
 };
 
 /** A composition is left out only where it misses a cut by more than this share, so that rounding errors leave none out. */
@@ -21,53 +25,56 @@ const safety = 1e-9;
  * Finds the cheapest numbers of boards that keep every cut, by trying the numbers of one stock after the other, each only as
  * far as the money left behind them can still meet every cut.
  * @param model - stocks.
- * @param rules - what the boards must hold together, and what is excluded.
- * @param from - no composition is cheaper than this. [cents]
- * @param limit - nothing dearer is wanted. [cents]
+ * @param rules - what the boards must hold together, what is excluded, and what they may count for.
  * @param mostSteps - steps of the search, at most.
  */
 export function cheapestComposition(
   model: CuttingModel,
   rules: CompositionRules,
-  from: number,
-  limit: number,
   mostSteps: number,
 ): CompositionAnswer {
   const budget = { steps: mostSteps };
   // A search with little money to spare is short: the limit is moved up until something is found.
   for (let spare = 16; ; spare *= 4) {
-    const most = Math.min(limit, from + spare);
+    const most = Math.min(rules.most, rules.least + spare);
     const found = most < 0 ? undefined : searchWithin(model, rules, most, budget);
     if (budget.steps <= 0) return 'gave-up';
     if (found !== undefined) return found;
-    if (most === limit) return 'none';
+    if (most === rules.most) return 'none';
   }
 }
 
 function searchWithin(
   model: CuttingModel,
-  { cuts, excluded }: CompositionRules,
+  { cuts, excluded, least: leastCents, mostBoards }: CompositionRules,
   most: number,
   budget: { steps: number },
 ): Composition | undefined {
   const order = searchOrder(model);
   const gains = order.map((_, place) => cuts.map((cut) => mostGain(model, cut, order.slice(place + 1))));
   const boards = model.stocks.map(() => 0);
+  const pieces = model.sizes.reduce((sum, { demand }) => sum + demand, 0);
   let best: Composition | undefined;
   let limit = most;
-  const walk = (place: number, spent: number, missing: readonly number[]): void => {
+  const walk = (place: number, spent: number, used: number, missing: readonly number[]): void => {
     const stock = order[place];
     if (stock === undefined) {
       // What was rounded on the way is decided in whole numbers.
-      if (!cuts.every((cut) => keepsCut(cut, boards)) || isExcluded(model, excluded, boards)) return;
+      if (spent < leastCents || isExcluded(model, excluded, boards)) return;
+      if (!cuts.every((cut) => keepsCut(cut, boards))) return;
       best = { boards: [...boards], cents: spent };
       limit = spent - 1;
       return;
     }
     const { cents = 0, available = 0 } = model.stocks[stock] ?? {};
-    const highest = Math.min(available, cents === 0 ? available : Math.floor((limit - spent) / cents));
-    // Boards for nothing are best all used.
-    const least = cents === 0 ? highest : 0;
+    const highest = Math.min(
+      available,
+      pieces,
+      mostBoards - used,
+      cents === 0 ? pieces : Math.floor((limit - spent) / cents),
+    );
+    // Boards for nothing are best all used, where fewer are not asked for.
+    const least = cents === 0 && mostBoards === Number.POSITIVE_INFINITY ? highest : 0;
     let wasPossible = false;
     for (let count = highest; count >= least; count -= 1) {
       budget.steps -= 1;
@@ -84,12 +91,13 @@ function searchWithin(
       wasPossible ||= possible;
       if (possible) {
         boards[stock] = count;
-        walk(place + 1, spent + count * cents, still);
+        walk(place + 1, spent + count * cents, used + count, still);
       }
     }
     boards[stock] = 0;
   };
   walk(
+    0,
     0,
     0,
     cuts.map(({ needed }) => needed),

@@ -13,6 +13,8 @@ export type EnumerationLimits = {
   readonly mostColumns: number;
   /** Steps of the search, at most. */
   readonly mostSteps: number;
+  /** `any`: also boards that are not full, or longer than need be. */
+  readonly which?: 'any' | 'full';
   readonly stopped: () => boolean;
 };
 
@@ -55,7 +57,8 @@ export function enumeratePatterns(
       }
       if (worth + (best[place]?.[Math.max(0, rest)] ?? 0) < least) return;
       if (place === order.length) {
-        if (!isWorthListing(search, stock, available, rest, first, last)) return;
+        if (first === -1) return;
+        if (limits.which !== 'any' && !isWorthListing(search, stock, available, rest, first, last)) return;
         if (columns.length >= limits.mostColumns) complete = false;
         else columns.push(columnOf(search, stock, cents));
         return;
@@ -128,7 +131,6 @@ function isWorthListing(
   first: number,
   last: number,
 ): boolean {
-  if (first === -1) return false;
   const need = (model.stocks[stock]?.room ?? 0) - rest;
   const cheapest = cheapestBought(model, need);
   if (cheapest !== -1 && cheapest !== stock) {

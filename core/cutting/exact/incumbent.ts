@@ -19,14 +19,15 @@ export type Incumbent = {
   readonly offer: (loads: readonly Load[] | undefined, phase: SolveProgress['phase']) => void;
   /** Takes a bound that is higher, and what shows it. [cents] */
   readonly raise: (cents: number, proof: Exclude<ProofKind, 'none'>, phase: SolveProgress['phase']) => void;
-  /** Keeps what rules out purchases, for the certificate. */
-  readonly keepCut: (cut: CompositionCut) => void;
   readonly tell: (phase: SolveProgress['phase']) => void;
   /** Whether bound and cost are one, here or in another solve of the same problem. */
   readonly closed: () => boolean;
+  /** Whether nothing more is wanted: closed, or interrupted. */
   readonly stopped: () => boolean;
-  /** The plan as it stands. */
-  readonly plan: (tiesProven: boolean) => CutPlan;
+  /** Whether the solve is to end from outside. */
+  readonly interrupted: () => boolean;
+  /** The plan as it stands, with the cuts that rule out cheaper purchases. */
+  readonly plan: (tiesProven: boolean, cuts: readonly CompositionCut[]) => CutPlan;
 };
 
 /** Starts with the best that is found at once. */
@@ -47,18 +48,20 @@ export function startIncumbent(problem: CuttingProblem, quick: PlanParts, contro
     };
   };
   const closed = (): boolean => Math.max(parts.boundCents, elsewhere().boundCents) >= cents();
-  const plan = (tiesProven: boolean): CutPlan => {
+  const interrupted = (): boolean => control.stopped() || (control.timeLeftMs?.() ?? 1) <= 0;
+  const plan = (tiesProven: boolean, cuts: readonly CompositionCut[]): CutPlan => {
     const bound = Math.min(cents(), Math.max(parts.boundCents, elsewhere().boundCents));
     return makePlan(problem, {
       ...parts,
       boundCents: bound,
       proof: bound === parts.boundCents ? parts.proof : 'solver-tree',
       tiesProven,
+      cuts,
     });
   };
   const tell = (phase: SolveProgress['phase']): void => {
     const isNew = told !== parts.loads;
-    const current = plan(false);
+    const current = plan(false, parts.cuts);
     told = parts.loads;
     control.onProgress({
       phase,
@@ -85,12 +88,10 @@ export function startIncumbent(problem: CuttingProblem, quick: PlanParts, contro
       parts = { ...parts, boundCents: lifted, proof };
       tell(phase);
     },
-    keepCut(cut) {
-      parts = { ...parts, cuts: [...parts.cuts, cut] };
-    },
     tell,
     closed,
-    stopped: () => control.stopped() || (control.timeLeftMs?.() ?? 1) <= 0 || closed(),
+    stopped: () => interrupted() || closed(),
+    interrupted,
     plan,
   };
 }

@@ -35,6 +35,8 @@ export type MipLimits = {
   readonly cutoff?: number;
   /** Whether the program may be rewritten before the search; false where its columns are there to be searched by. */
   readonly rewrite: boolean;
+  /** Cases that it may be parted into, at most. */
+  readonly mostNodes?: number;
   /** Asked now and then. */
   readonly stopped: () => boolean;
   /** Told now and then. */

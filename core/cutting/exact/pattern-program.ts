@@ -2,6 +2,7 @@ import { sizesOfColumn, type Column } from '../column.ts';
 import type { CuttingModel, Load } from '../cutting-model.ts';
 import { selectStocks } from '../select-stocks.ts';
 import type { LinearModel } from './linear-programs.ts';
+import { atLeast, exactly, makeProgram } from './make-program.ts';
 
 /**
  * The cutting problem over listed patterns: how many boards of each, so that at least the pieces asked for are cut, no more
@@ -12,59 +13,45 @@ import type { LinearModel } from './linear-programs.ts';
  * many times sooner than one that can only part cases by single patterns.
  * @param model - the problem.
  * @param patterns - ways to cut a board.
+ * @param mostBoards - boards in all, at most.
  * @returns columns: patterns, then stocks, then the number of boards; rows: sizes, then stocks, then the number of boards.
  */
-export function patternProgram(model: CuttingModel, patterns: readonly Column[]): LinearModel {
+export function patternProgram(
+  model: CuttingModel,
+  patterns: readonly Column[],
+  mostBoards = Number.POSITIVE_INFINITY,
+): LinearModel {
   const sizes = model.sizes.length;
-  const stocks = model.stocks.length;
-  const starts: number[] = [0];
-  const rows: number[] = [];
-  const values: number[] = [];
-  const entry = (row: number, value: number): void => {
-    rows.push(row);
-    values.push(value);
-  };
-  for (const pattern of patterns) {
-    for (const [place, size] of pattern.sizes.entries()) entry(size, pattern.counts[place] ?? 0);
-    entry(sizes + pattern.stock, 1);
-    starts.push(rows.length);
-  }
-  for (const stock of model.stocks.keys()) {
-    entry(sizes + stock, -1);
-    entry(sizes + stocks, 1);
-    starts.push(rows.length);
-  }
-  entry(sizes + stocks, -1);
-  starts.push(rows.length);
+  const allBoards = sizes + model.stocks.length;
   const pieces = model.sizes.reduce((sum, { demand }) => sum + demand, 0);
-  const columns = patterns.length + stocks + 1;
-  return {
-    columnCost: Float64Array.from([...patterns.map(() => 0), ...model.stocks.map(({ cents }) => cents), 0]),
-    columnLower: new Float64Array(columns),
-    columnUpper: Float64Array.from([
-      ...patterns.map((pattern) => mostBoards(model, pattern)),
-      ...model.stocks.map(({ available }) => Math.min(available, pieces)),
-      pieces,
-    ]),
-    columnWhole: new Uint8Array(columns).fill(1),
-    rowLower: Float64Array.from([
-      ...model.sizes.map(({ demand }) => demand),
-      ...model.stocks.map(() => 0),
-      0,
-    ]),
-    rowUpper: Float64Array.from([
-      ...model.sizes.map(() => Number.POSITIVE_INFINITY),
-      ...model.stocks.map(() => 0),
-      0,
-    ]),
-    starts: Int32Array.from(starts),
-    rows: Int32Array.from(rows),
-    values: Float64Array.from(values),
-  };
+  return makeProgram(
+    [...model.sizes.map(({ demand }) => atLeast(demand)), ...model.stocks.map(() => exactly(0)), exactly(0)],
+    [
+      ...patterns.map((pattern) => ({
+        cost: 0,
+        upper: mostOfPattern(model, pattern),
+        entries: [...entriesOfPattern(pattern), [sizes + pattern.stock, 1] as const],
+      })),
+      ...model.stocks.map(({ cents, available }, stock) => ({
+        cost: cents,
+        upper: Math.min(available, pieces),
+        entries: [[sizes + stock, -1] as const, [allBoards, 1] as const],
+      })),
+      { cost: 0, upper: Math.min(pieces, mostBoards), entries: [[allBoards, -1] as const] },
+    ],
+  );
+}
+
+/** Pieces that a board of a pattern gives, by size. */
+export function entriesOfPattern({
+  sizes,
+  counts,
+}: Column): readonly (readonly [size: number, count: number])[] {
+  return sizes.map((size, place) => [size, counts[place] ?? 0] as const);
 }
 
 /** Boards cut by one pattern beyond which no more pieces that are asked for come out of it. */
-function mostBoards(model: CuttingModel, { stock, sizes, counts }: Column): number {
+export function mostOfPattern(model: CuttingModel, { stock, sizes, counts }: Column): number {
   const useful = sizes.reduce(
     (most, size, index) => Math.max(most, Math.ceil((model.sizes[size]?.demand ?? 0) / (counts[index] ?? 1))),
     0,

@@ -3,9 +3,10 @@ import { ok, type Result } from '../../result.ts';
 import type { CutPlan, CuttingProblem } from '../cut-plan-types.ts';
 import { emptyPlan } from '../make-plan.ts';
 import { quickParts } from '../plan-cuts.ts';
-import { startIncumbent } from './incumbent.ts';
+import { breakTies } from './break-ties.ts';
+import { startCompositions, walkCompositions, type CompositionSearch } from './composition-walk.ts';
+import { startIncumbent, type Incumbent } from './incumbent.ts';
 import type { LinearPrograms } from './linear-programs.ts';
-import { searchCompositions } from './search-compositions.ts';
 import { searchPatterns } from './search-patterns.ts';
 import type { SolveControl, SolveStrategy } from './solve-control.ts';
 
@@ -29,9 +30,26 @@ export function solveExactly(
   const { model, proven } = parts;
   const incumbent = startIncumbent(problem, parts, control);
   incumbent.tell('quick');
+  const compositions = startCompositions(model, proven, pool, programs, parts.cuts);
   if (!incumbent.stopped() && strategy === 'patterns') {
-    const settled = searchCompositions(model, proven, pool, programs, incumbent);
-    if (!settled && !incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
+    searchCompositions(compositions, incumbent);
+    if (!incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
   }
-  return ok(incumbent.plan(false));
+  const tiesProven =
+    incumbent.boundCents() === incumbent.cents() && breakTies(compositions, incumbent, incumbent.interrupted);
+  return ok(incumbent.plan(tiesProven, compositions.cuts.slice(1)));
+}
+
+/** Goes through numbers of boards until the cheapest that allow a plan are found. */
+function searchCompositions(compositions: CompositionSearch, incumbent: Incumbent): void {
+  const before = incumbent.parts().proof;
+  walkCompositions(compositions, {
+    least: incumbent.boundCents,
+    most: incumbent.target,
+    mostBoards: () => Number.POSITIVE_INFINITY,
+    stopped: incumbent.stopped,
+    found: (loads) => incumbent.offer(loads, 'search'),
+    reached: (cents, proof) => incumbent.raise(cents, proof === 'exact-bound' ? before : proof, 'search'),
+    met: incumbent.closed,
+  });
 }
