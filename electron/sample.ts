@@ -13,7 +13,7 @@ import { logBug } from './log.ts';
 import { makePaper } from './paper/make-paper.ts';
 import type { PaperSize } from './paper/paper-size.ts';
 import { unprintableNote } from './paper/unprintable.ts';
-import { computeProven } from './services/proven-job.ts';
+import { computeProven, provenSupplierCosts } from './services/proven-job.ts';
 import { slowProgress } from './slow-progress.ts';
 import { startCuttingPort } from './workers/cutting-port.ts';
 import { createProver } from './workers/prover.ts';
@@ -65,12 +65,14 @@ async function run(args: readonly string[]): Promise<number> {
     reportBug: (error) => logBug('cutting', error),
   });
   const computed = await computeProven(prover, file.value);
-  await prover.close();
   if (!computed.ok) {
+    await prover.close();
     progress.end();
     return complain([computed.problem]);
   }
   const { result } = computed.value;
+  const supplierCosts = await provenSupplierCosts(prover, file.value, result);
+  await prover.close();
   const paper = options.paper ?? file.value.settings.paperSize;
   try {
     await mkdir(options.out, { recursive: true });
@@ -81,7 +83,7 @@ async function run(args: readonly string[]): Promise<number> {
     const unprintable = new Set<string>();
     for (const [index, kind] of sheetKinds.entries()) {
       progress.at(`Making ${kind}.pdf, paper ${index + 1} of ${sheetKinds.length}.`);
-      const made = await makePaper(makeSheet(kind, file.value, result), paper);
+      const made = await makePaper(makeSheet(kind, file.value, result, { supplierCosts }), paper);
       await writeFile(join(options.out, `${kind}.pdf`), made.pdf);
       for (const character of made.unprintable) unprintable.add(character);
     }

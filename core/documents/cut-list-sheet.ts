@@ -5,6 +5,7 @@ import { drawBoards } from '../drawings/draw-boards.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import { sawOf } from '../job/saw-of.ts';
+import { cheapestWay, comparedWays, type SupplierCost } from '../job/supplier-ways.ts';
 import { problemSentence } from '../problems/sentence.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatUsd, sumUsd, usd } from '../units/money.ts';
@@ -13,6 +14,7 @@ import { cautionBlocks } from './cautions.ts';
 import { comparisonSentences, howProven, pinSentences, proofSentence } from './plan-words.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
+import { wayWords } from './supplier-words.ts';
 
 /** Boards on one drawing, so that it never outgrows a page. */
 const boardsPerDrawing = 4;
@@ -21,7 +23,11 @@ const boardsPerDrawing = 4;
 const mostBoardsDrawn = 120;
 
 /** Makes the cut list: per stock the boards to buy, what is known of their cost, and each board drawn. */
-export function cutListSheet(input: JobInput, result: JobResult): Sheet {
+export function cutListSheet(
+  input: JobInput,
+  result: JobResult,
+  supplierCosts: readonly SupplierCost[] = [],
+): Sheet {
   const { cutting } = input.settings;
   return {
     ...sheetHead('cut-list', input),
@@ -38,12 +44,44 @@ export function cutListSheet(input: JobInput, result: JobResult): Sheet {
         ],
       },
       ...unplannedBlocks('cut list', result.unplanned),
+      ...supplierBlocks(supplierCosts),
       ...result.cutPlans.flatMap((plan, index) =>
         planBlocks(plan, result.cuttingProblems[index]?.problem, input),
       ),
       ...cautionBlocks(input),
     ],
   };
+}
+
+/** What the lumber costs at each supplier alone, and at the cheapest split of it; nothing where there is one supplier. */
+function supplierBlocks(costs: readonly SupplierCost[]): readonly Block[] {
+  const rows = comparedWays(costs);
+  if (rows.length < 2) return [];
+  const best = cheapestWay(costs);
+  return [
+    { kind: 'heading', text: 'Where to buy' },
+    {
+      kind: 'table',
+      columns: [
+        { title: 'Bought at', align: 'left', share: 1 },
+        { title: 'Lumber', align: 'right', share: 0 },
+        { title: 'Delivery', align: 'right', share: 0 },
+        { title: 'Together', align: 'right', share: 0 },
+      ],
+      rows: rows.map(({ suppliers, unplanned, lumberUsd, deliveryUsd, totalUsd }) => ({
+        cells:
+          unplanned > 0
+            ? [
+                `${wayWords(suppliers)}: no board for ${unplanned} ${unplanned === 1 ? 'piece' : 'pieces'}`,
+                '',
+                '',
+                '',
+              ]
+            : [wayWords(suppliers), formatUsd(lumberUsd), formatUsd(deliveryUsd), formatUsd(totalUsd)],
+        ...(best !== null && suppliers === best.suppliers ? { style: 'strong' as const } : {}),
+      })),
+    },
+  ];
 }
 
 /** Pieces that no board is planned for; the list is not complete without them. */

@@ -1,5 +1,6 @@
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
+import type { SupplierCost } from '../job/supplier-ways.ts';
 import { assertNever } from '../result.ts';
 import { calculationSheet } from './calculation-sheet.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
@@ -14,17 +15,28 @@ import { takeoffSheet } from './takeoff-sheet.ts';
 import { templatesSheet } from './templates-sheet.ts';
 import { tidySheet } from './tidy-sheet.ts';
 
+/** What papers say besides the job's own figures. */
+export type BesideJob = {
+  /** What the lumber costs at each set of suppliers. */
+  readonly supplierCosts?: readonly SupplierCost[];
+};
+
 /** Says what one paper of a job says, as data: the painter and the printer add no figure of their own. */
-export function makeSheet(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
-  return tidySheet(sheetOf(kind, input, result));
+export function makeSheet(
+  kind: SheetKind,
+  input: JobInput,
+  result: JobResult,
+  beside: BesideJob = {},
+): Sheet {
+  return tidySheet(sheetOf(kind, input, result, beside));
 }
 
-function sheetOf(kind: SheetKind, input: JobInput, result: JobResult): Sheet {
+function sheetOf(kind: SheetKind, input: JobInput, result: JobResult, beside: BesideJob): Sheet {
   switch (kind) {
     case 'takeoff':
       return takeoffSheet(input, result);
     case 'cut-list':
-      return cutListSheet(input, result);
+      return cutListSheet(input, result, beside.supplierCosts);
     case 'saw-list':
       return sawListSheet(input, result);
     case 'layout':

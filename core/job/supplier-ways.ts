@@ -88,3 +88,9 @@ export function cheapestWay(costs: readonly SupplierCost[]): SupplierCost | null
       null,
     );
 }
+
+/** The ways that are worth showing: each supplier alone, and the cheapest of those that split the purchase. */
+export function comparedWays(costs: readonly SupplierCost[]): readonly SupplierCost[] {
+  const split = cheapestWay(costs.filter(({ suppliers }) => suppliers.length > 1));
+  return [...costs.filter(({ suppliers }) => suppliers.length === 1), ...(split === null ? [] : [split])];
+}

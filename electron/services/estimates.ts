@@ -6,7 +6,7 @@ import { getJob } from '../store/jobs.ts';
 import type { Context } from './context.ts';
 import { loadJobInput } from './job-input.ts';
 import { sheetsToKeep } from './kept-sheets.ts';
-import { computeProven } from './proven-job.ts';
+import { computeProven, provenSupplierCosts } from './proven-job.ts';
 
 const noJob = { code: 'not-found', what: 'job' } as const;
 
@@ -21,6 +21,7 @@ export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.sa
       const computed = await computeProven(context.prover, asked);
       if (!computed.ok) return computed;
       const { solved } = computed.value;
+      const supplierCosts = await provenSupplierCosts(context.prover, asked, computed.value.result);
       return store.write((db) => {
         // Read again, since the job may have been saved while boards were searched; plans that still fit are used.
         const input = loadJobInput(db, jobId, today);
@@ -35,7 +36,11 @@ export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.sa
           savedOn: today,
           totalUsd: result.value.estimate.totalUsd,
           lacks: result.value.estimate.lacks.length,
-          record: { input, result: result.value, sheets: sheetsToKeep(input, result.value) },
+          record: {
+            input,
+            result: result.value,
+            sheets: sheetsToKeep(input, result.value, { supplierCosts }),
+          },
         });
         return ok({ id, number });
       });

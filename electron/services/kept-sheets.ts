@@ -1,4 +1,5 @@
-import { makeSheet } from '../../core/documents/make-sheet.ts';
+import type { CutPlan } from '../../core/cutting/cut-plan-types.ts';
+import { type BesideJob, makeSheet } from '../../core/documents/make-sheet.ts';
 import { keptSheetKinds, type KeptSheetKind, type Sheet } from '../../core/documents/sheet.ts';
 import { jobFileSchema, type JobInput } from '../../core/job/job-file.ts';
 import type { JobResult } from '../../core/job/job-result.ts';
@@ -11,8 +12,12 @@ type FrozenRecord = {
 };
 
 /** The sheets that are frozen with an estimate, as data: no later program words or reckons them anew. */
-export function sheetsToKeep(input: JobInput, result: JobResult): Readonly<Record<KeptSheetKind, Sheet>> {
-  const sheets = keptSheetKinds.map((kind) => [kind, makeSheet(kind, input, result)] as const);
+export function sheetsToKeep(
+  input: JobInput,
+  result: JobResult,
+  beside: BesideJob,
+): Readonly<Record<KeptSheetKind, Sheet>> {
+  const sheets = keptSheetKinds.map((kind) => [kind, makeSheet(kind, input, result, beside)] as const);
   return Object.fromEntries(sheets) as Record<KeptSheetKind, Sheet>;
 }
 
@@ -28,5 +33,30 @@ export function keptSheet(record: unknown, kind: KeptSheetKind): Sheet {
   const file = { format: 'eavewright-job', version: 1, ...input };
   // Entries that came into the documents since are filled in as for any stored document.
   const { format: _format, version: _version, ...today } = jobFileSchema.parse(file);
-  return makeSheet(kind, today, { ...result, rakes: [], eaves: [] });
+  return makeSheet(kind, today, {
+    ...result,
+    rakes: [],
+    eaves: [],
+    cutPlans: result.cutPlans.map(asPlannedToday),
+    cuttingProblems: [],
+  });
+}
+
+/** A plan as it was kept before boards on hand, pins and kinds of proof were: its bound was always one in whole numbers. */
+function asPlannedToday(plan: CutPlan): CutPlan {
+  const added = {
+    proof: plan.status === 'optimal' ? 'exact-bound' : 'none',
+    certificate: null,
+    tiesProven: false,
+    centsPerBoard: 0,
+    unmetPins: [],
+  } as const;
+  return {
+    ...added,
+    ...plan,
+    boards: plan.boards.map((board) => ({
+      ...board,
+      onHand: (board as Partial<typeof board>).onHand ?? false,
+    })),
+  };
 }

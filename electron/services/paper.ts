@@ -7,7 +7,7 @@ import type { Context } from './context.ts';
 import { plainFileName } from './app.ts';
 import { loadJobInput } from './job-input.ts';
 import { keptSheet } from './kept-sheets.ts';
-import { computeProven } from './proven-job.ts';
+import { computeProven, provenSupplierCosts } from './proven-job.ts';
 
 /** Sheets as PDF. The printer is loaded when the first sheet is asked for: it is the heaviest part of the host. */
 export function paperHandlers(context: Context): Pick<Handlers, 'paper.make' | 'paper.ofEstimate'> {
@@ -18,7 +18,10 @@ export function paperHandlers(context: Context): Pick<Handlers, 'paper.make' | '
       const computed = await computeProven(context.prover, input);
       if (!computed.ok) return computed;
       const { makeSheet } = await import('../../core/documents/make-sheet.ts');
-      return ok(await print(makeSheet(kind, input, computed.value.result), paperSize));
+      const { result } = computed.value;
+      const supplierCosts =
+        kind === 'cut-list' ? await provenSupplierCosts(context.prover, input, result) : [];
+      return ok(await print(makeSheet(kind, input, result, { supplierCosts }), paperSize));
     },
     'paper.ofEstimate': async ({ estimateId, sheet, paperSize }) => {
       const frozen = context.store.read((db) => getEstimateRecord(db, estimateId));

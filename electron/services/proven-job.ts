@@ -1,7 +1,9 @@
 import type { CutPlan } from '../../core/cutting/cut-plan-types.ts';
 import { computeJob } from '../../core/job/compute-job.ts';
+import { lumberSum } from '../../core/job/cutting-choices.ts';
 import type { JobInput } from '../../core/job/job-file.ts';
 import type { JobResult } from '../../core/job/job-result.ts';
+import { type SupplierCost, supplierCost, suppliersOf, supplierWays } from '../../core/job/supplier-ways.ts';
 import { searchLimitMs, unsettledPlans } from '../../core/job/unsettled-plans.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { ok, type Result } from '../../core/result.ts';
@@ -34,4 +36,26 @@ export async function computeProven(prover: Prover, input: JobInput): Promise<Re
     computed = computeJob(input, solved);
   }
   return computed.ok ? ok({ result: computed.value, solved }) : computed;
+}
+
+/**
+ * What a job's lumber costs at each set of its suppliers, each searched as the job itself; none where there is one supplier.
+ * @param prover - where plans are searched.
+ * @param input - the job.
+ * @param result - the job as computed, which tells what lumber it needs.
+ */
+export async function provenSupplierCosts(
+  prover: Prover,
+  input: JobInput,
+  result: JobResult,
+): Promise<readonly SupplierCost[]> {
+  const suppliers = suppliersOf(input, [...result.cutPlans, ...result.unplanned]);
+  if (suppliers.length < 2) return [];
+  const costs: SupplierCost[] = [];
+  for (const way of supplierWays(suppliers)) {
+    const cutting = { ...input.design.cutting, suppliers: [...way.suppliers] };
+    const computed = await computeProven(prover, { ...input, design: { ...input.design, cutting } });
+    if (computed.ok) costs.push(supplierCost(input, way, lumberSum(computed.value.result)));
+  }
+  return costs;
 }

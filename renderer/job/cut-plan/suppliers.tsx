@@ -1,5 +1,6 @@
 import {
   cheapestWay,
+  comparedWays,
   type SupplierCost,
   supplierCost,
   suppliersOf,
@@ -29,9 +30,8 @@ export function Suppliers({ sums }: { readonly sums: TriedSums }) {
     const sum = sums.get(wayKey(way.suppliers));
     return sum === undefined || sum === null ? [] : [supplierCost(input, way, sum)];
   });
-  const split = cheapestWay(costs.filter((cost) => cost.suppliers.length > 1));
   const best = cheapestWay(costs);
-  const rows = [...costs.filter((cost) => cost.suppliers.length === 1), ...(split === null ? [] : [split])];
+  const rows = comparedWays(costs);
   const buyAt = (names: readonly string[], what: string): void =>
     editor.change(what, (now) => withValueAt(now, path, [...names]));
   return (
@@ -73,9 +73,7 @@ export function Suppliers({ sums }: { readonly sums: TriedSums }) {
             >
               <th scope="row">
                 {wayWords(cost.suppliers)}
-                {cost === best || isSame(cost.suppliers, best?.suppliers ?? []) ? (
-                  <span className="tag">cheapest</span>
-                ) : null}
+                {cost === best ? <span className="tag">cheapest</span> : null}
               </th>
               {cost.unplanned > 0 ? (
                 <td colSpan={3} className="muted">
