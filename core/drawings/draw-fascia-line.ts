@@ -2,21 +2,20 @@ import { lineHeightIn } from '../layout/fascia-line.ts';
 import type { EaveLayout, Extender, FasciaLine } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
-
-/** Heights are drawn this many times larger than lengths. */
-export const exaggeration = 10;
+import { exaggerationOf } from './exaggeration.ts';
 
 /** A tail on the drawing, before and after it is brought to the line. */
 type Place = { readonly extender: Extender; readonly before: Point; readonly after: Point };
 
 /**
- * Draws the wave of the tails along the eave, ten times exaggerated: before, each tail at its own height (diamonds on a
+ * Draws the wave of the tails along the eave, exaggerated: before, each tail at its own height (diamonds on a
  * dashed line), and after, as it is set (dots). Where the plate was read, so that heights are above a level line, the plate
  * shows in the tails' own heights.
  * @param layout - the eave, seen from outside. [in]
  */
 export function drawFasciaLine(layout: EaveLayout): Drawing {
   const { fasciaLine, extenders, wallLengthIn } = layout;
+  const exaggeration = waveExaggeration(layout);
   const middleIn = lineHeightIn(fasciaLine, wallLengthIn / 2);
   const raised = (heightIn: number): number => (heightIn - middleIn) * exaggeration;
   const places = extenders.map((extender): Place => {
@@ -45,6 +44,12 @@ export function drawFasciaLine(layout: EaveLayout): Drawing {
     minY: Math.min(...heights) - 4,
     maxY: Math.max(...heights) + 4,
   };
+}
+
+/** How many times the heights of the tails are drawn larger than the eave's length, the fall of the line among them. */
+export function waveExaggeration({ fasciaLine, wallLengthIn }: EaveLayout): number {
+  const fallIn = Math.abs(fasciaLine.risePerInch * wallLengthIn);
+  return exaggerationOf(fasciaLine.highestIn - fasciaLine.lowestIn + fallIn, wallLengthIn);
 }
 
 function wave(points: readonly Point[], pen: 'hidden' | 'new'): readonly Shape[] {

@@ -3,14 +3,14 @@ import type { WallReading } from '../survey/survey-document.ts';
 import { wallOutIn } from '../survey/wall-line.ts';
 import { formatInches } from '../units/format-length.ts';
 import { outText } from '../units/offset-words.ts';
-import { exaggeration } from './draw-fascia-line.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
+import { exaggerationOf } from './exaggeration.ts';
 
 /** Drawn between the outermost point of the wall and the innermost of the tails, so that the lines stand apart. [in] */
 const apartIn = 14;
 
 /**
- * Draws the bow of the wall in plan, ten times exaggerated: the wall's framing face against its straight reference line, the
+ * Draws the bow of the wall in plan, exaggerated: the wall's framing face against its straight reference line, the
  * line of the tails, and each tail's own overhang. Across, only what differs is to scale: the stated overhang between wall
  * and tails is left out.
  * @param layout - the eave, seen from above with the outside below. [in]
@@ -21,6 +21,8 @@ export function drawWallBow(
   readings: readonly Pick<WallReading, 'stationIn' | 'outIn'>[],
 ): Drawing {
   const { wallLengthIn, extenders } = layout;
+  const outs = [0, ...readings.map(({ outIn }) => outIn)];
+  const exaggeration = exaggerationOf(Math.max(...outs) - Math.min(...outs), wallLengthIn);
   const stations = [
     0,
     ...readings.map(({ stationIn }) => stationIn).filter((at) => at > 0 && at < wallLengthIn),

@@ -35,7 +35,12 @@ export function findInSections(
     );
   return [
     ...tell(
-      (section) => (section.backspanIn < section.backspanWantedIn - untoldIn ? section.backspanRatio : null),
+      // A kick-up that leaves its rafter too early is told as that.
+      (section) =>
+        section.backspanIn < section.backspanWantedIn - untoldIn &&
+        section.backspanIn < (section.kickUp?.leavesRafterIn ?? Number.POSITIVE_INFINITY) - untoldIn
+          ? section.backspanRatio
+          : null,
       {
         topic: 'backspan-short',
         structural: true,
@@ -45,12 +50,14 @@ export function findInSections(
       },
     ),
     ...tell(
-      ({ bearing }) => (bearing.kind === 'shimmed' && bearing.shimIn >= untoldIn ? bearing.shimIn : null),
+      // Packers of a kick-up are meant, and told with it.
+      ({ bearing, kickUp }) =>
+        bearing.kind === 'shimmed' && bearing.shimIn >= untoldIn && kickUp === null ? bearing.shimIn : null,
       {
         topic: 'no-bearing',
         structural: true,
         say: (shim, count) =>
-          `the extender clears the plate by ${shim} and does not bear without a bearing shim of that height. Shims: ${count} of ${shim}, ripped from what is left over; not counted as bought.`,
+          `the extender clears the plate by ${shim} and does not bear without a bearing shim of that height. Shims: ${count} of ${shim}, listed with the pieces.`,
       },
     ),
     ...tell(({ bearing }) => shortBearing(bearing), {

@@ -119,7 +119,7 @@ describe('the section tells', () => {
     });
     const layout = layOut(survey, makeDesign({ fasciaLine: 'as-found' }));
     expect(of(layout, 'no-bearing').map(({ text }) => text)).toEqual([
-      'Rafters 1, 3: the extender clears the plate by 3/8" to 5/8" and does not bear without a bearing shim of that height. Shims: 2 of 3/8" to 5/8", ripped from what is left over; not counted as bought.',
+      'Rafters 1, 3: the extender clears the plate by 3/8" to 5/8" and does not bear without a bearing shim of that height. Shims: 2 of 3/8" to 5/8", listed with the pieces.',
     ]);
   });
 
