@@ -135,6 +135,7 @@ describe('a piece longer than any board', () => {
       });
       Object.assign(entryOf(raw.design.eaves, 'porch'), {
         blocks: { wanted: false, stock: { section: '2x6' } },
+        layout: { allowBlockHung: false },
       });
     });
     expect(told).toHaveLength(1);
@@ -153,7 +154,10 @@ describe('a piece longer than any board', () => {
           { id: 'p2', readingIn: '19\' 11"' },
         ],
       });
-      Object.assign(entryOf(raw.design.eaves, 'porch'), { overhangIn: 40 });
+      Object.assign(entryOf(raw.design.eaves, 'porch'), {
+        overhangIn: 40,
+        layout: { allowBlockHung: false },
+      });
     });
     expect(told).toHaveLength(3);
     expect(told.join('\n')).toMatch(/A-E01 \(the longest of 2\) .* or shorten the overhang or backspan\./);
