@@ -47,7 +47,8 @@ export type BaySource = {
  * The bays of an eave: the clear distance at the plate between neighbouring members' faces, which is the block's length.
  * A hung tail splits the bay that it stands in. None lies before the first rafter or after the last. A bay is named by the
  * nearest rafter on its left. An old block stays where no tail stands between its two rafters and the bay is not to be
- * open, and then no new one is needed; else it comes out. Not rounded.
+ * open, and then no new one is needed; else it comes out. Beside a hung tail a block is needed even where none are wanted
+ * otherwise, since no rafter holds that tail upright at the plate (common practice, no source). Not rounded.
  * Worked: rafters 1-1/2 thick at 16 and 40 with an extender on the first one's right -> one bay of 40 - 16 - 3 = 21 in.
  * @param source - the eave. [in]
  */
@@ -72,7 +73,7 @@ export function baysOf({ rafters, occupied, extenders, blocks, survey, letter }:
     const oldStays = oldBlock && !crowded.has(leftRafterId) && !open.has(leftRafterId);
     const block = oldStays
       ? 'old-stays'
-      : !blocks.wanted || open.has(leftRafterId)
+      : !(blocks.wanted || besideHung(stretch.rightIn, next.leftIn, extenders)) || open.has(leftRafterId)
         ? 'left-open'
         : clearIn < leastBlockIn
           ? 'too-narrow'
@@ -103,6 +104,12 @@ function standing(
       .map(({ rafterNumber }) => rafters[rafterNumber - 1]?.leftFaceIn),
   );
   return occupied.filter(({ kind, leftIn }) => kind !== 'rafter' || !replaced.has(leftIn));
+}
+
+function besideHung(fromIn: number, toIn: number, extenders: readonly Extender[]): boolean {
+  return extenders.some(
+    ({ method, leftIn, rightIn }) => method === 'block-hung' && (rightIn === fromIn || leftIn === toIn),
+  );
 }
 
 /** Ids of the rafters on whose right, before the next rafter, a new tail stands. */

@@ -11,7 +11,7 @@ const cutToHeaderIn = 0.5;
 type Solved = Pick<Extender, 'id' | 'method' | 'rafterNumber' | 'leftIn' | 'rightIn' | 'section'>;
 
 /**
- * The header blocks that hung tails are nailed to: one across the bay at the back end of each, its near face against the
+ * The header blocks that hung tails are nailed to (at the plate the bay's own blocks hold them): one across the bay at the back end of each, its near face against the
  * tail's back end, from face to face of what stands there up the slope: the rafters, or an extender that reaches back past
  * it. Joists lie at the plate, below the rafters, and take nothing out. Tails of one bay that end at the same place share
  * one block, which is told with each and marked once. Lengths are rounded down to a sixteenth, so that a block goes in.

@@ -3,7 +3,7 @@ import { overlaps } from './in-the-way.ts';
 import type { Unplaced } from './layout-types.ts';
 import type { TailPlace } from './tail-place.ts';
 import { clashOf, rafterAt } from './solver/beside-rafter.ts';
-import { isHung } from './solver/candidate.ts';
+import { isHung, type Candidate } from './solver/candidate.ts';
 import { prepare, type Prepared } from './solver/choices.ts';
 import { ownIdStart } from './solver/held-tails.ts';
 import { settle, type Settled } from './solver/settle.ts';
@@ -40,7 +40,7 @@ export function placeTails(wall: Wall): PlacedTails {
       rafter,
       rightRafter:
         isHung(candidate) && candidate.rafter >= 0 ? (wall.rafters[candidate.rafter + 1] ?? null) : null,
-      standsFor: wall.rafters[standsFor]?.id ?? null,
+      standsFor: wall.rafters[standsFor]?.id ?? builtFor(candidate, wall),
       side: candidate.side,
       leftIn,
       rightIn,
@@ -57,6 +57,12 @@ export function placeTails(wall: Wall): PlacedTails {
     ),
     prepared,
   };
+}
+
+/** A rafter's tail that was built too far off it hangs, and is that rafter's all the same. */
+function builtFor(candidate: Candidate, { rafters }: Wall): string | null {
+  const own = isHung(candidate) ? rafters.find(({ id }) => id === candidate.heldId) : undefined;
+  return own?.id ?? null;
 }
 
 function idsOf(settled: readonly Settled[], wall: Wall): readonly string[] {

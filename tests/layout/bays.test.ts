@@ -88,6 +88,70 @@ describe('a bay gets no block', () => {
   });
 });
 
+describe('a hung tail', () => {
+  const hung = (rest: Parameters<typeof makeDesign>[0] = {}) =>
+    makeDesign({ addedTails: [{ id: 'mine', stationIn: 54 }], ...rest });
+
+  it('splits its bay into two, each with its own block', () => {
+    const { bays } = layOut(makeEave([40, 64]), hung());
+    expect(
+      bays.map(({ mark, fromIn, toIn, clearIn, block }) => [mark, fromIn, toIn, clearIn, block]),
+    ).toEqual([
+      ['A-B01', 42.25, 53.25, 11, 'block'],
+      ['A-B02', 54.75, 63.25, 8.5, 'block'],
+    ]);
+  });
+
+  it('is blocked on both sides even where no blocks are wanted, unless its bay is left open', () => {
+    const blocks = { stock: { section: '2x6' }, wanted: false };
+    const without = layOut(makeEave([40, 64, 88]), hung({ blocks }));
+    expect(without.bays.map(({ block }) => block)).toEqual(['block', 'block', 'left-open']);
+    const open = layOut(makeEave([40, 64]), hung({ blocks: { ...blocks, openBays: ['r1'] } }));
+    expect(open.bays.map(({ block }) => block)).toEqual(['left-open', 'left-open']);
+  });
+
+  it('takes out the old block of its bay', () => {
+    const pins = [
+      { rafterId: 'r1', side: 'left' as const },
+      { rafterId: 'r2', side: 'right' as const },
+    ];
+    const { bays } = layOut(makeEave([40, 64], { hasOldBlocks: true }), hung({ pins }));
+    expect(bays.map(({ oldBlockOut }) => oldBlockOut)).toEqual([true, false]);
+  });
+});
+
+describe("an old block that is in nobody's way stays", () => {
+  const pins = [{ rafterId: 'r3', side: 'right' as const }];
+  const left = (rest: Parameters<typeof makeEave>[1]) =>
+    layOut(makeEave([40, 64, 88], rest), makeDesign({ preferredSide: 'left', pins })).bays;
+
+  it('and its bay gets no new one', () => {
+    expect(left({ hasOldBlocks: true }).map(({ block, oldBlockOut }) => [block, oldBlockOut])).toEqual([
+      ['block', true],
+      ['old-stays', false],
+    ]);
+  });
+
+  it('also where only this bay has one', () => {
+    expect(left({ otherOldBlocks: ['r2'] }).map(({ block }) => block)).toEqual(['block', 'old-stays']);
+  });
+
+  it('and is not thought of in a bay without one', () => {
+    const bays = left({ hasOldBlocks: true, otherOldBlocks: ['r1', 'r2'] });
+    expect(bays.map(({ block, oldBlockOut }) => [block, oldBlockOut])).toEqual([
+      ['block', false],
+      ['block', false],
+    ]);
+  });
+
+  it('but comes out where the bay is to be open for a vent', () => {
+    const eave = makeEave([40, 64, 88], { hasOldBlocks: true });
+    const blocks = { stock: { section: '2x6' }, openBays: ['r2'] };
+    const { bays } = layOut(eave, makeDesign({ preferredSide: 'left', pins, blocks }));
+    expect(bays[1]).toMatchObject({ block: 'left-open', oldBlockOut: true });
+  });
+});
+
 describe('an old block has to come out', () => {
   const old = { hasOldBlocks: true };
 
