@@ -145,7 +145,7 @@ describe('the settings', () => {
     expect(await page.getByText(/\b(safe|approved|passes|OK)\b/).count()).toBe(0);
   });
 
-  test.each(['Shop', 'Money', 'Labour', 'Saw', 'Nails'])('shut nobody out of %s', async (name) => {
+  test.each(['Shop', 'Money', 'Labour', 'Saw', 'Layout', 'Nails'])('shut nobody out of %s', async (name) => {
     await part(name);
     await page.getByRole('heading', { level: 2 }).first().waitFor();
     expect(await accessFaults(page)).toEqual([]);

@@ -1,4 +1,5 @@
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { layoutGroups } from '../../screens/settings/layout-setting-fields.ts';
 import {
   labourGroups,
   moneyGroups,
@@ -14,6 +15,7 @@ const settingParts: Readonly<Record<string, readonly SettingGroup[]>> = {
   money: moneyGroups,
   labour: labourGroups,
   saw: sawGroups,
+  layout: layoutGroups,
   nails: nailGroups,
 };
 

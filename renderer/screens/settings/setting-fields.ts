@@ -1,4 +1,5 @@
 import type { Range } from '../../fields/entry-kinds.ts';
+import { layoutGroups } from './layout-setting-fields.ts';
 
 /** One entry of the settings: where it stands in the document, what it is called, and how it is typed. */
 export type SettingField = {
@@ -363,5 +364,6 @@ export const everySettingField: readonly SettingField[] = [
   ...moneyGroups,
   ...labourGroups,
   ...sawGroups,
+  ...layoutGroups,
   ...nailGroups,
 ].flatMap((group) => group.fields);

@@ -11,6 +11,7 @@ import { SectionLinks } from '../../kit/section-links.tsx';
 import { DataPart } from '../data/data-part.tsx';
 import { ExcludedLengths } from './excluded-lengths.tsx';
 import { LabourRates } from './labour-rates.tsx';
+import { layoutGroups } from './layout-setting-fields.ts';
 import { labourGroups, moneyGroups, nailGroups, sawGroups, shopGroups } from './setting-fields.ts';
 import { SettingGroups } from './setting-groups.tsx';
 import { SupplierDeliveries } from './supplier-deliveries.tsx';
@@ -21,6 +22,7 @@ const parts = [
   { id: 'money', label: 'Money' },
   { id: 'labour', label: 'Labour' },
   { id: 'saw', label: 'Saw' },
+  { id: 'layout', label: 'Layout' },
   { id: 'nails', label: 'Nails' },
   { id: 'data', label: 'Data' },
 ] as const;
@@ -97,6 +99,8 @@ function SettingsPart({ part, settings }: { readonly part: PartId; readonly sett
           <SupplierDeliveries settings={settings} />
         </>
       );
+    case 'layout':
+      return <SettingGroups groups={layoutGroups} settings={settings} />;
     case 'nails':
       return (
         <>
