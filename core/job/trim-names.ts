@@ -22,6 +22,9 @@ export function trimNames(file: JobFile): JobFile {
           id: thing.id.trim(),
           label: thing.label.trim(),
         })),
+        otherOldBlocks: eave.otherOldBlocks.map((id) => id.trim()),
+        wallReadings: eave.wallReadings.map((reading) => ({ ...reading, id: reading.id.trim() })),
+        plateReadings: eave.plateReadings.map((reading) => ({ ...reading, id: reading.id.trim() })),
       })),
       rakes: file.survey.rakes.map((rake) => ({
         ...rake,
@@ -42,8 +45,15 @@ export function trimNames(file: JobFile): JobFile {
         eaveId: design.eaveId.trim(),
         ends: { left: trimmedEnd(design.ends.left), right: trimmedEnd(design.ends.right) },
         pins: design.pins.map((pin) => ({ ...pin, rafterId: pin.rafterId.trim() })),
+        addedTails: design.addedTails.map((tail) => ({ ...tail, id: tail.id.trim() })),
+        layout: { ...design.layout, baysWithoutTail: design.layout.baysWithoutTail.map((id) => id.trim()) },
         blocks: { ...design.blocks, openBays: design.blocks.openBays.map((id) => id.trim()) },
         sheathing: { ...design.sheathing, itemId: design.sheathing.itemId.trim() },
+      })),
+      asBuilt: file.design.asBuilt.map((built) => ({
+        ...built,
+        eaveId: built.eaveId.trim(),
+        extenderId: built.extenderId.trim(),
       })),
       extraCosts: file.design.extraCosts.map((extra) => ({
         ...extra,

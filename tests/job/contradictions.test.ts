@@ -46,3 +46,46 @@ describe('a rafter', () => {
     expect(withPins({ rafterId: 'p2', side: 'left' }, { rafterId: 'p3', side: 'right' })).toEqual([]);
   });
 });
+
+describe('a reading of the wall', () => {
+  test('has an id of its own', () => {
+    const wallReadings = [
+      { id: 'w', stationIn: 0, outIn: 0 },
+      { id: 'w', stationIn: 40, outIn: 0.5 },
+    ];
+    expect(stopping((raw) => Object.assign(entryOf(raw.survey.eaves, 'porch'), { wallReadings }))).toEqual([
+      'survey.eaves.0.wallReadings.1.id',
+      'Two entries share the wall reading "w". Give one of them another.',
+    ]);
+  });
+});
+
+describe("a tail of the person's own", () => {
+  const withTails = (...addedTails: Record<string, unknown>[]) =>
+    stopping((raw) => Object.assign(entryOf(raw.design.eaves, 'porch'), { addedTails }));
+
+  test('is called as no other tail and no rafter', () => {
+    expect(withTails({ id: 't', stationIn: 20 }, { id: 't', stationIn: 40 })[0]).toBe(
+      'design.eaves.0.addedTails.1.id',
+    );
+    expect(withTails({ id: 'p2', stationIn: 20 })).toEqual([
+      'design.eaves.0.addedTails.0.id',
+      'Two entries share the tail "p2". Give one of them another.',
+    ]);
+    expect(withTails({ id: 't', stationIn: 20 })).toEqual([]);
+  });
+
+  test('stands on the wall', () => {
+    expect(withTails({ id: 't', stationIn: 96 })).toEqual([
+      'design.eaves.0.addedTails.0.stationIn',
+      'Porch eave, added tail 1: it stands at 8\' 0", past the wall of 6\' 8". Check the station or the wall length.',
+    ]);
+  });
+});
+
+test('a tail is built once', () => {
+  const one = { eaveId: 'porch', extenderId: 'p2', stationIn: null };
+  expect(stopping((raw) => Object.assign(raw.design, { asBuilt: [one, { ...one, stationIn: 20 }] }))).toEqual(
+    ['design.asBuilt.1.extenderId', 'Two entries share the tail as built "p2". Give one of them another.'],
+  );
+});

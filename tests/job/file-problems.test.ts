@@ -115,6 +115,15 @@ describe('what a design says of rafters and eaves that are not surveyed', () => 
         Object.assign(porch, {
           pins: [{ rafterId: 'p9', side: 'left' }],
           blocks: { stock, openBays: ['p8'] },
+          layout: { ...Object(porch['layout']), baysWithoutTail: ['p7'] },
+        });
+        Object.assign(entryOf(raw.survey.eaves, 'porch'), { otherOldBlocks: ['p6'] });
+        Object.assign(raw.design, {
+          asBuilt: [
+            { eaveId: 'porch', extenderId: 'gap-1' },
+            { eaveId: 'porch', extenderId: 'p5' },
+            { eaveId: 'gone', extenderId: 'p1' },
+          ],
         });
       }),
     );
@@ -130,8 +139,24 @@ describe('what a design says of rafters and eaves that are not surveyed', () => 
         'Porch eave, open bay right of "p8": no rafter of this id is surveyed, so it binds nothing. Check the id, or take it out.',
       ],
       [
+        'design.eaves.0.layout.baysWithoutTail.0',
+        'Porch eave, bay without a tail right of "p7": no rafter of this id is surveyed, so it binds nothing. Check the id, or take it out.',
+      ],
+      [
         'design.eaves.1.eaveId',
         'Design of "ghost": no eave of this id is surveyed, so nothing of it is built. Check the id, or take the design out.',
+      ],
+      [
+        'survey.eaves.0.otherOldBlocks.0',
+        'Porch eave, bay with another old block, right of "p6": no rafter of this id is surveyed, so it binds nothing. Check the id, or take it out.',
+      ],
+      [
+        'design.asBuilt.1.extenderId',
+        'Built tail "p5" of Porch eave: no tail of this id is laid out, so it binds nothing. Check the id, or take it out.',
+      ],
+      [
+        'design.asBuilt.2.eaveId',
+        'Built tail "p1" of "gone": no eave of this id is surveyed, so it binds nothing. Check the id, or take it out.',
       ],
     ]);
   });
