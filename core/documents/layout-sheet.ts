@@ -23,6 +23,9 @@ const longestStretchIn = 24 * 12;
 /** Two of the edge's drawings, or of the joints', share a page. [-] */
 const halfPage = 0.48;
 
+/** A plan has a page to itself, but for the line under it. [-] */
+const wholePage = 1.07;
+
 /** What the carpenter writes into where nothing was built yet. */
 const toWriteIn = '____________';
 
@@ -42,11 +45,10 @@ export function layoutSheet(input: JobInput, result: JobResult): Sheet {
           stillToCutSentence(stillToCut(result.eaves, result.takeoff.pieces, input.design)),
         ],
       },
+      ...cautionBlocks(input),
       ...eaves.flatMap((parts, index) => [
         ...(index === 0 ? [] : [{ kind: 'new-page' as const }]),
         ...eaveBlocks(parts, input, result),
-        // With the first eave's figures, so that the cautions never stand on a page of their own.
-        ...(index === 0 ? cautionBlocks(input) : []),
         ...eaveDrawings(parts, input, result),
       ]),
     ],
@@ -77,7 +79,7 @@ function eaveDrawings(parts: EaveParts, input: JobInput, result: JobResult): rea
   const deck = deckBoards(layout, input);
   const joints = lowestJoints(deck);
   return [
-    ...plansOf(parts, longestStretchIn, joints).map((plan) => large(plan, 1)),
+    ...plansOf(parts, longestStretchIn, joints).map((plan) => large(plan, wholePage)),
     { kind: 'paragraph', text: planLegend },
     ...elevationsOf(parts, longestStretchIn, joints).map((elevation) => large(elevation, halfPage)),
     ...(deck.length === 0 ? [] : [large(drawDeck(layout, deck), halfPage)]),

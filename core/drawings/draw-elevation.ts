@@ -159,7 +159,7 @@ function boardMarks(layout: EaveLayout, lineAt: (stationIn: number) => number, b
     return [
       {
         kind: 'text',
-        at: [at, lineAt(at) + jointAboveIn + 1],
+        at: [at, lineAt(at) + jointAboveIn + 2.2],
         text: `${mark}  ${formatLength(toIn - fromIn)}`,
         anchor: 'middle',
         sizePt: 8,

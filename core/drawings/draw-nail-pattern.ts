@@ -1,10 +1,11 @@
+import type { PlacedRafter } from '../layout/layout-types.ts';
 import type { NailPosition } from '../takeoff/stagger.ts';
 import { formatLength } from '../units/format-length.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { clipToBox } from './clip.ts';
 import type { Drawing, Point, Shape } from './drawing.ts';
 import { toPieceAxes } from './piece-axes.ts';
-import type { SectionParts } from './section-geometry.ts';
+import { oldRafterOutline, type SectionParts } from './section-geometry.ts';
 
 /** The nails of one lap and how they stand. */
 export type LapNails = {
@@ -38,16 +39,20 @@ export function drawNailPattern(parts: SectionParts, joint: LapNails): Drawing {
   const depthIn = section.plumbDepthIn / section.slopeFactor;
   const rafter = layout.rafters.find(({ id }) => id === extender.rafterId);
   const backIn = -joint.lap.toIn;
+  // A kicked-up tail lies across its rafter, which shows above and below it.
+  const besideIn = section.kickUp === null ? 0 : (rafter?.depthIn ?? 0) / 2;
   const box = {
     minX: backIn - pastBackIn,
     maxX: pastWallIn,
-    minY: -Math.max(depthIn, rafter?.depthIn ?? 0),
-    maxY: 0,
+    minY: -Math.max(depthIn, rafter?.depthIn ?? 0) - besideIn,
+    maxY: besideIn,
   };
-  const rowY = (row: number): number => {
-    const edgeIn = Math.min(joint.edgeDistanceIn, depthIn / 2);
+  const lapping = lappingWood(turn, rafter, depthIn);
+  const rowY = (row: number, x: number): number => {
+    const { topY, lowY } = lapping(x);
+    const edgeIn = Math.min(joint.edgeDistanceIn, (topY - lowY) / 2);
     const share = joint.rows === 1 ? 0.5 : (row - 1) / (joint.rows - 1);
-    return -(edgeIn + share * (depthIn - 2 * edgeIn));
+    return topY - edgeIn - share * (topY - lowY - 2 * edgeIn);
   };
   const count = joint.nails.length;
   return {
@@ -59,7 +64,7 @@ export function drawNailPattern(parts: SectionParts, joint: LapNails): Drawing {
         : [
             {
               kind: 'polygon' as const,
-              points: clipToBox(rafterEnd(rafter.depthIn, section.pitchRisePer12, box.minX), box),
+              points: clipToBox(oldRafterOutline(rafter, 2 * box.minX).map(turn), box),
               pen: 'hidden' as const,
               fill: 'old' as const,
               title: `Old rafter ${rafter.number}`,
@@ -78,28 +83,38 @@ export function drawNailPattern(parts: SectionParts, joint: LapNails): Drawing {
       ...joint.nails.map(
         ({ row, alongIn }): Shape => ({
           kind: 'polygon',
-          points: headAt([backIn + alongIn, rowY(row)], row),
+          points: headAt([backIn + alongIn, rowY(row, backIn + alongIn)], row),
           pen: 'new',
           fill: 'paper',
           title: `Row ${row}, ${formatLength(alongIn)}`,
         }),
       ),
       ...runningRows(joint, backIn, -depthIn),
-      rowHeights(joint, rowY, depthIn, box.maxX),
+      rowNote(joint, section.kickUp === null ? (row) => rowY(row, backIn / 2) : null, depthIn, box.maxX),
     ],
     ...box,
   };
 }
 
-/** The rafter behind, top edges flush, cut off plumb at the wall. */
-function rafterEnd(depthIn: number, pitchRisePer12: number, fromIn: number): readonly Point[] {
-  const slope = pitchRisePer12 / 12;
-  return [
-    [fromIn, 0],
-    [0, 0],
-    [depthIn * slope, -depthIn],
-    [fromIn, -depthIn],
-  ];
+/**
+ * The wood that lies against wood at a place along the piece: between the lower of the two top edges and the higher of
+ * the two bottom edges.
+ */
+function lappingWood(
+  turn: (point: Point) => Point,
+  rafter: PlacedRafter | undefined,
+  depthIn: number,
+): (x: number) => { readonly topY: number; readonly lowY: number } {
+  if (rafter === undefined) return () => ({ topY: 0, lowY: -depthIn });
+  const slope = rafter.pitchRisePer12 / 12;
+  const line = (atWallIn: number): ((x: number) => number) => {
+    const [outer, inner] = [turn([0, atWallIn]), turn([-12, atWallIn + 12 * slope])];
+    const rise = (outer[1] - inner[1]) / (outer[0] - inner[0]);
+    return (x) => outer[1] + rise * (x - outer[0]);
+  };
+  const top = line(rafter.heightAbovePlateIn);
+  const low = line(rafter.heightAbovePlateIn - rafter.depthIn * Math.hypot(1, slope));
+  return (x) => ({ topY: Math.min(0, top(x)), lowY: Math.max(-depthIn, low(x)) });
 }
 
 function fillerBehind({ extender }: SectionParts, backIn: number, depthIn: number): readonly Shape[] {
@@ -166,8 +181,22 @@ function runningRows(joint: LapNails, backIn: number, lowIn: number): readonly S
   });
 }
 
-/** The rows as running dimensions from the top edge down. */
-function rowHeights(joint: LapNails, rowY: (row: number) => number, depthIn: number, atX: number): Shape {
+/** The rows as running dimensions from the top edge down; in words where they do not run parallel to it. */
+function rowNote(
+  joint: LapNails,
+  rowY: ((row: number) => number) | null,
+  depthIn: number,
+  atX: number,
+): Shape {
+  if (rowY === null) {
+    return {
+      kind: 'text',
+      at: [atX + 1, -depthIn / 2],
+      text: `rows ${formatLength(joint.edgeDistanceIn)} inside the wood that laps`,
+      anchor: 'start',
+      sizePt: 7.5,
+    };
+  }
   const downs = [...Array.from({ length: joint.rows }, (_, index) => -rowY(index + 1)), depthIn];
   return {
     kind: 'running',

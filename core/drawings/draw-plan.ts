@@ -7,7 +7,7 @@ import { formatLength } from '../units/format-length.ts';
 import type { Box } from './clip.ts';
 import type { Drawing, Shape } from './drawing.ts';
 import { edge, panelJoints } from './plan-edge.ts';
-import { blocks, extenders, methodTags } from './plan-new.ts';
+import { blocks, extenders, methodTags, reachesRidge } from './plan-new.ts';
 import { oldFraming } from './plan-old.ts';
 import { backspanLevel, type PlanLayout, type PlanView, tailEnd } from './plan-view.ts';
 
@@ -79,7 +79,9 @@ export function drawPlan(layout: PlanLayout, options: PlanOptions = {}): Drawing
 function viewOf(layout: PlanLayout, options: PlanOptions): { view: PlanView; isWhole: boolean } {
   const boards = options.edgeBoards ?? { subFasciaIn: 0, fasciaIn: 0, thicknessIn: 0 };
   const wallReadings = options.wallReadings ?? [];
-  const deepest = Math.max(24, ...layout.extenders.map((extender) => backspanLevel(extender)));
+  // A whole new rafter is drawn as far in as the others reach.
+  const tails = layout.extenders.filter((extender) => !reachesRidge(extender));
+  const deepest = Math.max(24, ...tails.map((extender) => backspanLevel(extender)));
   const lowest = Math.min(
     -layout.overhangLevelIn,
     ...layout.extenders.map(tailEnd),

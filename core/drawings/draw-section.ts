@@ -6,10 +6,11 @@ import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
 import { clipToBox } from './clip.ts';
 import type { Drawing, Shape } from './drawing.ts';
+import { reachesRidge } from './plan-new.ts';
 import { type SectionGeometry, type SectionParts, sectionGeometry } from './section-geometry.ts';
 import { newWork } from './section-new.ts';
 import { oldHouse } from './section-old.ts';
-import { reachesRidge, sectionDimensions, sectionLabels, type SectionReader } from './section-notes.ts';
+import { sectionDimensions, sectionLabels, type SectionReader } from './section-notes.ts';
 
 /** How far the old rafter is drawn past the extender's back end, level. [in] */
 const pastBackIn = 14;

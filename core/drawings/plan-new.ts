@@ -23,9 +23,14 @@ export const methodTags = {
   filler: 'filler',
   'outer-face': 'outer face',
   'block-hung': 'hung',
-  'full-length': 'full length',
+  'full-length': 'full',
   'end-replacement': 'replaces',
 } as const satisfies Readonly<Record<Method, string>>;
+
+/** Whether a piece runs up to the ridge, so that it has no backspan of its own. */
+export function reachesRidge({ method }: Pick<Extender, 'method'>): boolean {
+  return method === 'full-length' || method === 'end-replacement';
+}
 
 /** Blocks at the plate, new ones with the clear length of their bay. */
 export function blocks(view: PlanView): readonly Shape[] {
@@ -75,7 +80,7 @@ export function extenders(view: PlanView): readonly Shape[] {
 
 function tailShapes({ box }: PlanView, extender: Extender): readonly Shape[] {
   const { method } = extender;
-  const back = method === 'full-length' || method === 'end-replacement' ? box.maxY : backOf(extender);
+  const back = reachesRidge(extender) ? box.maxY : backOf(extender);
   const shapes: Shape[] = [
     {
       kind: 'polygon',

@@ -8,7 +8,7 @@ const joistPastIn = 16;
 const otherPastIn = 6;
 
 /** Distance of the wall's readings: past the old rafters' stations. [pt] */
-const bowLinePt = 78;
+const bowLinePt = 70;
 
 /** Plate, old rafters, joists and what else stands on the plate; the wall's bow where it was read. */
 export function oldFraming(view: PlanView): readonly Shape[] {
@@ -70,7 +70,7 @@ function wallBow({ layout, box, inside, wallReadings }: PlanView): readonly Shap
   const stops = wallReadings
     .filter(({ stationIn }) => inside(stationIn))
     .toSorted((a, b) => a.stationIn - b.stationIn)
-    .map(({ stationIn, outIn }) => ({ atIn: stationIn, text: `wall ${bowText(outIn)}` }));
+    .map(({ stationIn, outIn }) => ({ atIn: stationIn, text: bowText(outIn) }));
   const [fromIn, toIn] = [Math.max(0, box.minX), Math.min(layout.wallLengthIn, box.maxX)];
   return [
     { kind: 'line', from: [fromIn, 0], to: [toIn, 0], pen: 'centre' },
@@ -86,11 +86,11 @@ function wallBow({ layout, box, inside, wallReadings }: PlanView): readonly Shap
   ];
 }
 
-/** How far the wall's framing face stands off the reference line: `out 5/8"`, `in 1/4"`, `0`. */
+/** How far the wall's framing face stands off the reference line: `wall out 5/8"`, `wall in 1/4"`, `wall 0`. */
 export function bowText(outIn: number): string {
   const text = formatLength(Math.abs(outIn));
-  if (text === '0"') return '0';
-  return outIn > 0 ? `out ${text}` : `in ${text}`;
+  if (text === '0"') return 'wall 0';
+  return outIn > 0 ? `wall out ${text}` : `wall in ${text}`;
 }
 
 /** Stations between which the wall is taken as straight. */

@@ -2,16 +2,11 @@ import type { Extender } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
 import type { Point, Shape } from './drawing.ts';
-import { methodTags } from './plan-new.ts';
+import { methodTags, reachesRidge } from './plan-new.ts';
 import { along, type SectionGeometry, type SectionParts } from './section-geometry.ts';
 
 /** Who reads the drawing: the shop builds from it, the client sees what he gets. */
 export type SectionReader = 'shop' | 'client';
-
-/** Whether a piece runs up to the ridge, so that it has no backspan of its own. */
-export function reachesRidge({ method }: Pick<Extender, 'method'>): boolean {
-  return method === 'full-length' || method === 'end-replacement';
-}
 
 /** Names of the members. */
 export function sectionLabels(

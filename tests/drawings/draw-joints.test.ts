@@ -32,6 +32,18 @@ describe('the axes of a piece', () => {
   });
 });
 
+/** Whether a point lies in a polygon, by counting the edges that a level line from it crosses. */
+function inside([x, y]: readonly [number, number], polygon: readonly (readonly [number, number])[]): boolean {
+  return (
+    polygon.filter(([x1, y1], index) => {
+      const [x2, y2] = polygon[(index + 1) % polygon.length] ?? [x1, y1];
+      return y1 > y !== y2 > y && x < x1 + ((x2 - x1) * (y - y1)) / (y2 - y1);
+    }).length %
+      2 ===
+    1
+  );
+}
+
 describe('the nails of a lap', () => {
   const house = oldHouse({}, { layout: { allowFiller: true } });
   const extender = tailBy(house, 'side');
@@ -45,8 +57,8 @@ describe('the nails of a lap', () => {
       const nail = joint.nails[index];
       const centre = (values: readonly number[]) => (Math.min(...values) + Math.max(...values)) / 2;
       expect(centre(points.map(([x]) => x)) + joint.lap.toIn).toBeCloseTo(nail?.alongIn ?? Number.NaN, 9);
-      // Two rows in a 2x6, 1 in. from each edge.
-      expect(centre(points.map(([, y]) => y))).toBeCloseTo(nail?.row === 1 ? -1 : -4.5, 9);
+      // Two rows in a 2x6, 1 in. from each edge, within what the tail is turned to the line by.
+      expect(centre(points.map(([, y]) => y))).toBeCloseTo(nail?.row === 1 ? -1 : -4.5, 1);
     }
   });
 
@@ -61,6 +73,35 @@ describe('the nails of a lap', () => {
     const { points } = polygonTitled(drawing, /^Extender/);
     expect(Math.min(...points.map(([x]) => x))).toBeCloseTo(-extender.section.backspanIn, 6);
     expect(extent(points.map(([, y]) => y))).toBeCloseTo(5.5, 6);
+  });
+
+  it('stay in the wood that laps where the old rafter is shallower, or a kicked-up tail lies across it', () => {
+    const shallow = oldHouse({ rafterDepthIn: 3.5, heightAbovePlateIn: 3 });
+    const kicked = oldHouse({ pitchRisePer12: 9 }, { kickUpPitchRisePer12: 5, kickUpRaiseIn: 3 });
+    for (const one of [shallow, kicked]) {
+      const tail = tailBy(one, 'side');
+      const { kickUp, backspanIn } = tail.section;
+      const [fromIn, toIn] =
+        kickUp?.lap === null || kickUp === null ? [0, backspanIn] : [kickUp.lap.fromIn, kickUp.lap.toIn];
+      const pattern = drawNailPattern(
+        { ...one, extender: tail },
+        {
+          ...lapOf(toIn),
+          lap: { fromIn, toIn },
+          nails: staggeredNails(toIn - fromIn, { rows: 2, spacingIn: 6, endDistanceIn: 2.5 }),
+        },
+      );
+      const rafter = polygonTitled(pattern, /^Old rafter/).points;
+      const heads = polygonsTitled(pattern, /^Row /);
+      expect(heads.length).toBeGreaterThan(3);
+      for (const { points } of heads) {
+        for (const point of points) {
+          expect(point[1]).toBeLessThanOrEqual(0);
+          expect(point[1]).toBeGreaterThanOrEqual(-5.5);
+          expect(inside(point, rafter)).toBe(true);
+        }
+      }
+    }
   });
 
   it('show the filler behind, at the back end and as long as it is cut', () => {
