@@ -89,6 +89,8 @@ export function problemSentence(problem: Problem): string {
       return `${problem.fileName} could not be written there. Choose another folder, or make room on the disk.`;
     case 'not-found':
       return `That ${problem.what} is not in the shop file any more. Go back to the list.`;
+    case 'quote-not-complete':
+      return `This quote is not the price of the job: ${problem.lacks === 1 ? 'one figure is' : `${problem.lacks} figures are`} missing. Mend what the estimate names, make the quote again, and send that.`;
     case 'changed-elsewhere':
       return `The ${problem.what} was changed in another window. Open it again to go on from there.`;
     case 'shop-file-in-use':
@@ -136,10 +138,11 @@ function wayOut({ use, middleIn }: Extract<Problem, { code: 'piece-longer-than-s
     case 'header':
       return `Set its tail elsewhere in Design, or ${longer}.`;
     case 'lookout':
+      return `Shorten the rake's overhang, or ${longer}.`;
     case 'ladder':
     case 'barge':
     case 'rake-fascia':
-      return `Shorten the rake's overhang, or ${longer}.`;
+      return `Lower the largest spacing at the rake, so that it can be jointed on one more, or ${longer}.`;
     case 'extender':
     case 'filler':
     case 'shim':
