@@ -30,6 +30,9 @@ export function changedBy(command: string): readonly ChangeEvent['what'][] {
     case 'jobs':
     case 'estimates':
       return ['jobs'];
+    // A first quote takes the shop's next number.
+    case 'quotes':
+      return ['jobs', 'settings'];
     case 'prices':
       return ['prices'];
     case 'settings':

@@ -10,6 +10,7 @@ import { jobFileHandlers } from './services/job-files.ts';
 import { jobHandlers } from './services/jobs.ts';
 import { paperHandlers } from './services/paper.ts';
 import { priceHandlers } from './services/prices.ts';
+import { quoteHandlers } from './services/quotes.ts';
 import { settingsHandlers } from './services/settings.ts';
 import { shopHandlers } from './services/shop.ts';
 import { storeProblem } from './store/classify.ts';
@@ -30,6 +31,7 @@ export function createHost(context: Context, reportBug: (command: string, error:
     ...jobFileHandlers(context),
     ...priceHandlers(context),
     ...estimateHandlers(context),
+    ...quoteHandlers(context),
     ...paperHandlers(context),
     ...cuttingHandlers(context, events.publish),
   };

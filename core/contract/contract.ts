@@ -5,6 +5,7 @@ import { designSchema } from '../eave/design-document.ts';
 import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
 import { civilDate, priceItemSchema, priceObservationSchema } from '../pricing/price-list.ts';
 import { shopSettingsSchema } from '../pricing/shop-settings.ts';
+import { quoteChange, quoteOfJob, shownQuote } from './quote-schemas.ts';
 import { surveySchema } from '../survey/survey-document.ts';
 
 const id = z.string().min(1).max(60);
@@ -37,6 +38,8 @@ const jobSummary = z.strictObject({
   lastEstimateUsd: z.string().nullable(),
   /** How many prices, rates or lengths that estimate lacks. */
   lastEstimateLacks: z.int(),
+  /** The newest quote; null where there is none. */
+  quote: quoteOfJob.nullable(),
 });
 
 const jobDocuments = z.strictObject({
@@ -197,6 +200,30 @@ export const contract = {
     z.strictObject({ solveId: id, why: z.enum(['enough', 'superseded']) }),
     z.strictObject({ wasRunning: z.boolean() }),
   ),
+  /** Makes a quote of the job as it stands: the next number, or the next revision; a draft is made anew. */
+  'quotes.make': write(
+    z.strictObject({ jobId: id }),
+    z.strictObject({ id, number: z.int(), revision: z.int() }),
+  ),
+  /** From here on the quote stays as it is. */
+  'quotes.send': write(z.strictObject({ id }), none),
+  'quotes.decide': write(
+    z.strictObject({
+      id,
+      decision: z.enum(['accepted', 'declined']),
+      on: civilDate,
+      note: z.string().max(2000),
+    }),
+    none,
+  ),
+  'quotes.list': read(z.strictObject({ jobId: id }), z.array(shownQuote)),
+  /** A sheet of a quote as it was when the quote was made. */
+  'quotes.paper': read(
+    z.strictObject({ id, sheet: z.enum(keptSheetKinds), paperSize: z.enum(['letter', 'a4']) }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),
+  ),
+  /** What changed since a quote was made: the job as it stands, at today's prices. */
+  'quotes.compare': read(z.strictObject({ id }), quoteChange),
   'paper.make': read(
     z.strictObject({ jobId: id, sheet: z.enum(sheetKinds), paperSize: z.enum(['letter', 'a4']) }),
     z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),

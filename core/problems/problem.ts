@@ -120,6 +120,7 @@ export type ProblemKind =
   | { readonly code: 'file-not-written'; readonly fileName: string }
   | { readonly code: 'not-found'; readonly what: string }
   | { readonly code: 'changed-elsewhere'; readonly what: string }
+  | { readonly code: 'quote-not-complete'; readonly lacks: number }
   | { readonly code: 'shop-file-in-use' }
   | { readonly code: 'shop-file-newer' }
   | { readonly code: 'shop-file-not-ours' }

@@ -18,10 +18,10 @@ export function estimateHandlers(context: Context): Pick<Handlers, 'estimates.sa
       const today = context.today();
       const asked = store.read((db) => loadJobInput(db, jobId, today));
       if (asked === undefined) return fail(noJob);
-      const computed = await computeProven(context.prover, asked);
+      const computed = await computeProven(context, asked);
       if (!computed.ok) return computed;
       const { solved } = computed.value;
-      const supplierCosts = await provenSupplierCosts(context.prover, asked, computed.value.result);
+      const supplierCosts = await provenSupplierCosts(context, asked, computed.value.result);
       return store.write((db) => {
         // Read again, since the job may have been saved while boards were searched; plans that still fit are used.
         const input = loadJobInput(db, jobId, today);

@@ -1,4 +1,5 @@
 import { designSchema } from '../../core/eave/design-document.ts';
+import { daysLeft, quoteStateOn } from '../../core/quotes/quote-state.ts';
 import { fail, ok } from '../../core/result.ts';
 import { surveySchema } from '../../core/survey/survey-document.ts';
 import type { Handlers, ReadInput } from '../handlers.ts';
@@ -15,6 +16,7 @@ import {
   type JobSummary,
   type StoredJob,
 } from '../store/jobs.ts';
+import { newestQuotes, type NewestQuote } from '../store/quotes.ts';
 import type { Context } from './context.ts';
 
 type JobCommands =
@@ -34,7 +36,11 @@ export function jobHandlers(context: Context): Pick<Handlers, JobCommands> {
   const stamp = () => ({ today: context.today(), newId: context.newId });
   return {
     'jobs.list': ({ search, archived }) =>
-      ok(store.read((db) => listJobs(db, archived)).filter((job) => matches(job, search))),
+      store.read((db) => {
+        const quotes = newestQuotes(db);
+        const jobs = listJobs(db, archived).filter((job) => matches(job, search));
+        return ok(jobs.map((job) => ({ ...job, quote: quoteOfJob(quotes.get(job.id), context.today()) })));
+      }),
     'customers.list': () => ok(store.read(listCustomers)),
     'jobs.create': ({ name }) =>
       store.write((db) => {
@@ -92,6 +98,13 @@ function alreadySaved(db: ReadableDb, job: StoredJob, input: ReadInput<'jobs.sav
   return Object.entries(wanted).every(
     ([key, value]) => value === undefined || canonicalJson(stored[key]) === canonicalJson(value),
   );
+}
+
+/** Where a job's newest quote stands on a day. */
+function quoteOfJob(quote: NewestQuote | undefined, day: string) {
+  if (quote === undefined) return null;
+  const { number, revision, sentOn } = quote;
+  return { number, revision, sentOn, state: quoteStateOn(quote, day), daysLeft: daysLeft(quote, day) };
 }
 
 /** Every word of the search stands somewhere in what the list shows of the job. */

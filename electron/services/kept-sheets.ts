@@ -4,21 +4,20 @@ import { keptSheetKinds, type KeptSheetKind, type Sheet } from '../../core/docum
 import { jobFileSchema, type JobInput } from '../../core/job/job-file.ts';
 import type { JobResult } from '../../core/job/job-result.ts';
 
+/** The sheets that are frozen with an estimate or a quote. */
+export type KeptSheets = Readonly<Record<KeptSheetKind, Sheet>>;
+
 /** What an estimate's record holds; the first ones were saved without their sheets. */
 type FrozenRecord = {
   readonly input: JobInput;
   readonly result: JobResult;
-  readonly sheets?: Readonly<Record<KeptSheetKind, Sheet>>;
+  readonly sheets?: KeptSheets;
 };
 
 /** The sheets that are frozen with an estimate, as data: no later program words or reckons them anew. */
-export function sheetsToKeep(
-  input: JobInput,
-  result: JobResult,
-  beside: BesideJob,
-): Readonly<Record<KeptSheetKind, Sheet>> {
+export function sheetsToKeep(input: JobInput, result: JobResult, beside: BesideJob): KeptSheets {
   const sheets = keptSheetKinds.map((kind) => [kind, makeSheet(kind, input, result, beside)] as const);
-  return Object.fromEntries(sheets) as Record<KeptSheetKind, Sheet>;
+  return Object.fromEntries(sheets) as KeptSheets;
 }
 
 /**

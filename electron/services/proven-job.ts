@@ -4,10 +4,13 @@ import { lumberSum } from '../../core/job/cutting-choices.ts';
 import type { JobInput } from '../../core/job/job-file.ts';
 import type { JobResult } from '../../core/job/job-result.ts';
 import { type SupplierCost, supplierCost, suppliersOf, supplierWays } from '../../core/job/supplier-ways.ts';
-import { searchLimitMs, unsettledPlans } from '../../core/job/unsettled-plans.ts';
+import { unsettledPlans } from '../../core/job/unsettled-plans.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { ok, type Result } from '../../core/result.ts';
-import type { Prover } from '../workers/prover.ts';
+import type { Context } from './context.ts';
+
+/** Where plans are searched, and how long for each stock at most. [ms] */
+export type SearchMeans = Pick<Context, 'prover' | 'searchLimitMs'>;
 
 /** A job with the best boards that were found, and the plans behind it by the key of their problem. */
 export type ProvenJob = { readonly result: JobResult; readonly solved: ReadonlyMap<string, CutPlan> };
@@ -18,10 +21,13 @@ const mostRounds = 4;
 /**
  * Computes a job with the boards that cost least, as the screen shows it once the search is over: what was searched before
  * comes out of the prover's memory, the rest is searched now.
- * @param prover - where plans are searched.
+ * @param means - where plans are searched, and how long.
  * @param input - the job.
  */
-export async function computeProven(prover: Prover, input: JobInput): Promise<Result<ProvenJob, Problem>> {
+export async function computeProven(
+  { prover, searchLimitMs }: SearchMeans,
+  input: JobInput,
+): Promise<Result<ProvenJob, Problem>> {
   const solved = new Map<string, CutPlan>();
   const tried = new Set<string>();
   let computed = computeJob(input);
@@ -40,12 +46,12 @@ export async function computeProven(prover: Prover, input: JobInput): Promise<Re
 
 /**
  * What a job's lumber costs at each set of its suppliers, each searched as the job itself; none where there is one supplier.
- * @param prover - where plans are searched.
+ * @param means - where plans are searched, and how long.
  * @param input - the job.
  * @param result - the job as computed, which tells what lumber it needs.
  */
 export async function provenSupplierCosts(
-  prover: Prover,
+  means: SearchMeans,
   input: JobInput,
   result: JobResult,
 ): Promise<readonly SupplierCost[]> {
@@ -54,7 +60,7 @@ export async function provenSupplierCosts(
   const costs: SupplierCost[] = [];
   for (const way of supplierWays(suppliers)) {
     const cutting = { ...input.design.cutting, suppliers: [...way.suppliers] };
-    const computed = await computeProven(prover, { ...input, design: { ...input.design, cutting } });
+    const computed = await computeProven(means, { ...input, design: { ...input.design, cutting } });
     if (computed.ok) costs.push(supplierCost(input, way, lumberSum(computed.value.result)));
   }
   return costs;

@@ -1,3 +1,5 @@
+import type { KeptState } from '../../core/quotes/quote-state.ts';
+
 /** The tables of the shop file as kysely sees them. Laid by migrations/; money is decimal text. */
 export type Schema = {
   quotes: {
@@ -5,10 +7,10 @@ export type Schema = {
     job_id: string;
     number: number;
     revision: number;
-    state: QuoteState;
+    state: KeptState;
     made_on: string;
     sent_on: string | null;
-    valid_until: string | null;
+    valid_until: string;
     decided_on: string | null;
     total_usd: string;
     lacks: number;
@@ -81,6 +83,3 @@ export type Schema = {
 };
 
 export type DocumentKind = 'survey' | 'design' | 'drafts';
-
-/** Where a quote stands, in the words of the trade. */
-export type QuoteState = 'draft' | 'sent' | 'accepted' | 'declined' | 'lapsed';

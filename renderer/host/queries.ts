@@ -30,7 +30,7 @@ export const queryClient = new QueryClient({
 
 /** Which answers become old when a topic changes. */
 const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName[]>> = {
-  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list'],
+  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'quotes.list'],
   prices: ['prices.list', 'prices.ofItem'],
   settings: ['settings.get'],
 };
@@ -101,6 +101,7 @@ export function keepAnswersFresh(): () => void {
 function topicsOf(command: CommandName): readonly ChangeEvent['what'][] {
   if (command === 'jobs.openSample' || command === 'jobs.import') return ['jobs', 'prices', 'settings'];
   const topic = command.split('.')[0];
+  if (topic === 'quotes') return ['jobs', 'settings'];
   return topic === 'prices' || topic === 'settings' ? [topic] : ['jobs'];
 }
 

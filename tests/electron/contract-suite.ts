@@ -4,6 +4,7 @@ import { makeAsker, type Expected, type OpenTransport } from './contract-asker.t
 import { checkCutting } from './contract-cutting.ts';
 import { checkJobs } from './contract-jobs.ts';
 import { checkPricesAndPaper } from './contract-prices-and-paper.ts';
+import { checkQuotes } from './contract-quotes.ts';
 import { checkShop } from './contract-shop.ts';
 import { checkShopFile } from './contract-shop-file.ts';
 
@@ -24,6 +25,7 @@ export function describeContract(name: string, open: () => Promise<OpenTransport
     checkJobs(asker);
     checkPricesAndPaper(asker);
     checkCutting(asker);
+    checkQuotes(asker);
     checkShopFile(asker);
 
     test('every command of the contract was asked for', () => {

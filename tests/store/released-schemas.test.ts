@@ -34,7 +34,11 @@ test.each(Object.entries(totals))(
     const counts = tables.map((table) => count(before, table));
     before.close();
 
-    const host = openHost(folder, programRoot(), { shell: 'loopback', saveFile: null });
+    const host = openHost(folder, programRoot(), {
+      shell: 'loopback',
+      saveFile: null,
+      searchLimitMs: 50,
+    });
     if (!host.ok) throw new Error(host.problem.code);
     const ask = async (command: string, input: unknown): Promise<unknown> => {
       const reply = await host.value.dispatch(command, input);

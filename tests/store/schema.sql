@@ -35,13 +35,6 @@ CREATE TABLE estimates (
   sha256 TEXT NOT NULL
 ) STRICT;
 
-CREATE TABLE index_values (
-  series TEXT NOT NULL,
-  month TEXT NOT NULL,
-  value TEXT NOT NULL,
-  PRIMARY KEY (series, month)
-) STRICT, WITHOUT ROWID;
-
 CREATE TABLE jobs (
   id TEXT PRIMARY KEY NOT NULL,
   customer_id TEXT REFERENCES customers (id),
@@ -80,11 +73,6 @@ CREATE TABLE price_items (
   width_in REAL,
   length_in REAL,
   thickness_in REAL
-, minimum_pack INTEGER NOT NULL DEFAULT 1 CHECK (minimum_pack >= 1), note TEXT NOT NULL DEFAULT '') STRICT;
-
-CREATE TABLE price_layouts (
-  supplier TEXT PRIMARY KEY NOT NULL,
-  json TEXT NOT NULL
 ) STRICT;
 
 CREATE TABLE prices (
@@ -101,10 +89,10 @@ CREATE TABLE quotes (
   job_id TEXT NOT NULL REFERENCES jobs (id),
   number INTEGER NOT NULL,
   revision INTEGER NOT NULL CHECK (revision >= 1),
-  state TEXT NOT NULL CHECK (state IN ('draft', 'sent', 'accepted', 'declined', 'lapsed')),
+  state TEXT NOT NULL CHECK (state IN ('draft', 'sent', 'accepted', 'declined')),
   made_on TEXT NOT NULL,
   sent_on TEXT,
-  valid_until TEXT,
+  valid_until TEXT NOT NULL,
   decided_on TEXT,
   total_usd TEXT NOT NULL,
   lacks INTEGER NOT NULL,
@@ -119,12 +107,6 @@ CREATE TABLE settings (
   revision INTEGER NOT NULL CHECK (revision >= 0),
   version INTEGER NOT NULL,
   json TEXT NOT NULL
-) STRICT;
-
-CREATE TABLE shop_files (
-  name TEXT PRIMARY KEY NOT NULL,
-  media_type TEXT NOT NULL,
-  bytes BLOB NOT NULL
 ) STRICT;
 
 CREATE INDEX estimates_by_job ON estimates (job_id, number);

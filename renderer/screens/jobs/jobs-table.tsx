@@ -8,6 +8,7 @@ import { saveTextFile } from '../../host/save-file.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { focusAfterRow } from '../../kit/focus-after-row.ts';
 import { Menu } from '../../kit/menu.tsx';
+import { presses, standsAt } from '../../job/estimate/quote-words.ts';
 import { notify } from '../../kit/notices.tsx';
 
 export type JobSummary = CommandOutput<'jobs.list'>[number];
@@ -64,6 +65,19 @@ function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<Job
             )}
             {formatUsd(job.lastEstimateUsd as Usd)}
           </>
+        ),
+    },
+    {
+      id: 'quote',
+      title: 'Quote',
+      sortBy: (job) => (job.quote === null ? '' : `${job.quote.state} ${job.quote.sentOn ?? ''}`),
+      cell: ({ quote }) =>
+        quote === null ? (
+          <span className="muted">none yet</span>
+        ) : (
+          <span className={presses(quote) ? 'tag tag-care' : 'tag'}>
+            {quote.number}: {standsAt(quote)}
+          </span>
         ),
     },
     {

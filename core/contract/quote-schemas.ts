@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { civilDate } from '../pricing/price-list.ts';
+
+const quoteState = z.enum(['draft', 'sent', 'accepted', 'declined', 'lapsed']);
+
+/** Where a job's newest quote stands. */
+export const quoteOfJob = z.strictObject({
+  number: z.int(),
+  revision: z.int(),
+  state: quoteState,
+  sentOn: civilDate.nullable(),
+  /** Set while few days are left to answer it. [d] */
+  daysLeft: z.int().nullable(),
+});
+
+/** A quote in the list of a job. */
+export const shownQuote = quoteOfJob.extend({
+  id: z.string(),
+  madeOn: civilDate,
+  validUntil: civilDate,
+  decidedOn: civilDate.nullable(),
+  totalUsd: z.string(),
+  lacks: z.int(),
+  note: z.string(),
+  /** False where the frozen record was changed outside of the program: not to be relied on. */
+  intact: z.boolean(),
+});
+
+const sideOfLine = z.strictObject({ quantity: z.string(), unitCostUsd: z.string(), costUsd: z.string() });
+
+/** What changed since a quote was made. Amounts as decimal text. */
+export const quoteChange = z.strictObject({
+  asOf: civilDate,
+  lines: z.array(
+    z.strictObject({
+      id: z.string(),
+      description: z.string(),
+      unit: z.string(),
+      before: sideOfLine.nullable(),
+      after: sideOfLine.nullable(),
+      costDifferenceUsd: z.string(),
+    }),
+  ),
+  directBeforeUsd: z.string(),
+  directAfterUsd: z.string(),
+  totalBeforeUsd: z.string(),
+  totalAfterUsd: z.string(),
+  marginBeforePercent: z.string(),
+  marginIfPriceStaysPercent: z.string(),
+});

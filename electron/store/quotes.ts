@@ -1,0 +1,145 @@
+import type { KeptState } from '../../core/quotes/quote-state.ts';
+import { canonicalJson, sha256 } from './canonical-json.ts';
+import type { ReadableDb, WritableDb } from './database.ts';
+import { query } from './query.ts';
+
+export type StoredQuote = {
+  readonly id: string;
+  readonly jobId: string;
+  readonly number: number;
+  readonly revision: number;
+  readonly state: KeptState;
+  readonly madeOn: string;
+  readonly sentOn: string | null;
+  readonly validUntil: string;
+  readonly decidedOn: string | null;
+  readonly totalUsd: string;
+  readonly lacks: number;
+  readonly note: string;
+  /** False where the frozen record does not match its hash any more. */
+  readonly intact: boolean;
+};
+
+/** What is frozen of a quote: everything but where it stands. */
+export type FrozenQuote = Pick<
+  StoredQuote,
+  'id' | 'jobId' | 'number' | 'revision' | 'madeOn' | 'validUntil' | 'totalUsd' | 'lacks'
+> & { readonly record: object };
+
+/** Adds a quote as a draft; a draft of the same number and revision is replaced. */
+export function putDraft(db: WritableDb, quote: FrozenQuote): void {
+  db.run(
+    query
+      .deleteFrom('quotes')
+      .where('number', '=', quote.number)
+      .where('revision', '=', quote.revision)
+      .where('state', '=', 'draft'),
+  );
+  const json = canonicalJson(quote);
+  db.run(
+    query.insertInto('quotes').values({
+      id: quote.id,
+      job_id: quote.jobId,
+      number: quote.number,
+      revision: quote.revision,
+      state: 'draft',
+      made_on: quote.madeOn,
+      sent_on: null,
+      valid_until: quote.validUntil,
+      decided_on: null,
+      total_usd: quote.totalUsd,
+      lacks: quote.lacks,
+      note: '',
+      json,
+      sha256: sha256(json),
+    }),
+  );
+}
+
+/** The quotes of a job, the newest first, each held against its hash. */
+export function listQuotes(db: ReadableDb, jobId: string): StoredQuote[] {
+  return db
+    .rows(
+      query
+        .selectFrom('quotes')
+        .selectAll()
+        .where('job_id', '=', jobId)
+        .orderBy('number', 'desc')
+        .orderBy('revision', 'desc'),
+    )
+    .map((row) => {
+      const { json, sha256: hash, job_id, valid_until, ...rest } = row;
+      return {
+        id: rest.id,
+        jobId: job_id,
+        number: rest.number,
+        revision: rest.revision,
+        state: rest.state,
+        madeOn: rest.made_on,
+        sentOn: rest.sent_on,
+        validUntil: valid_until,
+        decidedOn: rest.decided_on,
+        totalUsd: rest.total_usd,
+        lacks: rest.lacks,
+        note: rest.note,
+        intact: sha256(json) === hash,
+      };
+    });
+}
+
+/** A quote by id, with its frozen record. */
+export function getQuote(
+  db: ReadableDb,
+  id: string,
+): (StoredQuote & { readonly record: unknown }) | undefined {
+  const row = db.row(query.selectFrom('quotes').select(['job_id', 'json']).where('id', '=', id));
+  if (row === undefined) return undefined;
+  const quote = listQuotes(db, row.job_id).find((one) => one.id === id);
+  if (quote === undefined) return undefined;
+  return { ...quote, record: (JSON.parse(row.json) as { readonly record?: unknown }).record };
+}
+
+/** Moves a quote to where it stands now. */
+export function moveQuote(
+  db: WritableDb,
+  id: string,
+  to:
+    | { readonly state: 'sent'; readonly sentOn: string }
+    | { readonly state: 'accepted' | 'declined'; readonly decidedOn: string; readonly note: string },
+): void {
+  db.run(
+    query
+      .updateTable('quotes')
+      .set(
+        to.state === 'sent'
+          ? { state: to.state, sent_on: to.sentOn }
+          : { state: to.state, decided_on: to.decidedOn, note: to.note },
+      )
+      .where('id', '=', id),
+  );
+}
+
+export type NewestQuote = Pick<StoredQuote, 'number' | 'revision' | 'state' | 'sentOn' | 'validUntil'>;
+
+/** The newest quote of every job that has one. */
+export function newestQuotes(db: ReadableDb): ReadonlyMap<string, NewestQuote> {
+  const rows = db.rows(
+    query
+      .selectFrom('quotes')
+      .select(['job_id', 'number', 'revision', 'state', 'sent_on', 'valid_until'])
+      .orderBy('number')
+      .orderBy('revision'),
+  );
+  return new Map(
+    rows.map((row) => [
+      row.job_id,
+      {
+        number: row.number,
+        revision: row.revision,
+        state: row.state,
+        sentOn: row.sent_on,
+        validUntil: row.valid_until,
+      },
+    ]),
+  );
+}
