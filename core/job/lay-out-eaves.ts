@@ -52,7 +52,7 @@ function layOutAt(
     eaveLetter(index),
     longest(stock),
     {
-      meetings: meetingsOf(input, design.ends),
+      meetings: meetingsOf(input, design),
       longestSubFasciaIn: subFascia.wanted ? longest(subFascia.stock) : null,
     },
     meansOfLayout(input, design),

@@ -24,13 +24,15 @@ export const noMeetings: Meetings = { left: null, right: null };
 /**
  * What an eave meets at its ends, by the survey and the design: the rake's or the other eave's overhang and edge boards.
  * @param documents - survey and design of the job.
- * @param ends - of the eave.
+ * @param eave - its id and its ends; it cannot meet itself.
  */
 export function meetingsOf(
   documents: { readonly survey: Survey; readonly design: Design },
-  ends: EaveDesign['ends'],
+  { eaveId, ends }: Pick<EaveDesign, 'eaveId' | 'ends'>,
 ): Meetings {
-  return { left: meetingOf(documents, ends.left), right: meetingOf(documents, ends.right) };
+  const meet = (end: EaveEnd): Meeting | null =>
+    end.kind !== 'rake' && end.meets === eaveId ? null : meetingOf(documents, end);
+  return { left: meet(ends.left), right: meet(ends.right) };
 }
 
 function meetingOf(

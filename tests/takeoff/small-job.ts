@@ -1,6 +1,5 @@
 import { jobFileSchema, type JobFile } from '../../core/job/job-file.ts';
-import { eaveLetter } from '../../core/layout/eave-letter.ts';
-import { layOutEave } from '../../core/layout/lay-out-eave.ts';
+import { layOutEaves } from '../../core/job/lay-out-eaves.ts';
 import { takeOff } from '../../core/takeoff/take-off.ts';
 import type { EaveLayout } from '../../core/layout/layout-types.ts';
 import type { Takeoff, TakeoffLine } from '../../core/takeoff/takeoff-types.ts';
@@ -62,13 +61,9 @@ export function smallJob(change: SmallJob = {}): JobFile {
 
 /** Lays out every eave of a job; throws where a test's own data cannot be laid out. */
 export function layOut(job: JobFile): readonly EaveLayout[] {
-  return job.survey.eaves.map((eave, index) => {
-    const design = job.design.eaves[index];
-    if (design === undefined) throw new Error('an eave without design');
-    const layout = layOutEave(eave, design, eaveLetter(index), null);
-    if (!layout.ok) throw new Error(`not laid out: ${JSON.stringify(layout.problem)}`);
-    return layout.value;
-  });
+  const layouts = layOutEaves(job);
+  if (!layouts.ok) throw new Error(`not laid out: ${JSON.stringify(layouts.problem)}`);
+  return layouts.value;
 }
 
 /** Takes off a small job. */
