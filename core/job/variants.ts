@@ -73,20 +73,40 @@ export function variantsOf(
   if (layout === undefined || design === undefined)
     return fail({ code: 'not-found', what: `eave ${eaveId}` });
   return ok(
-    variantKeys.map((key): Variant => {
-      const changed = key === 'as-designed' ? design : changedDesign(key, design, layout, input, compute);
-      const ofJob = withEave(input.design, changed);
-      const result = key === 'as-designed' ? asDesigned : compute({ ...input, design: ofJob });
-      const laid = result.ok ? result.value.eaves.find((eave) => eave.eaveId === eaveId) : undefined;
-      return {
-        key,
-        name: names[key],
-        design: ofJob,
-        differs: laid === undefined ? [] : differences(layout, laid),
-        figures: result.ok && laid !== undefined ? ok(figuresOf(result.value, laid)) : failed(result),
-      };
-    }),
+    variantKeys.map((key) => variantOf(key, { input, layout, design, result: asDesigned.value }, compute)),
   );
+}
+
+/** An eave as designed, which variants are held against. */
+export type Designed = {
+  readonly input: JobInput;
+  readonly layout: EaveLayout;
+  readonly design: EaveDesign;
+  readonly result: JobResult;
+};
+
+/**
+ * One variant alone, for whoever shows them as they come.
+ * @param key - which.
+ * @param designed - the eave as designed.
+ * @param compute - computes a job; the whole computation unless told.
+ */
+export function variantOf(
+  key: VariantKey,
+  { input, layout, design, result: asDesigned }: Designed,
+  compute: (input: JobInput) => Result<JobResult, Problem> = computeJob,
+): Variant {
+  const changed = key === 'as-designed' ? design : changedDesign(key, design, layout, input, compute);
+  const ofJob = withEave(input.design, changed);
+  const result = key === 'as-designed' ? ok(asDesigned) : compute({ ...input, design: ofJob });
+  const laid = result.ok ? result.value.eaves.find((eave) => eave.eaveId === layout.eaveId) : undefined;
+  return {
+    key,
+    name: names[key],
+    design: ofJob,
+    differs: laid === undefined ? [] : differences(layout, laid),
+    figures: result.ok && laid !== undefined ? ok(figuresOf(result.value, laid)) : failed(result),
+  };
 }
 
 function failed(result: Result<JobResult, Problem>): Result<never, Problem> {
