@@ -3,6 +3,7 @@ import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { CostLine, EstimateTotal } from '../pricing/estimate-types.ts';
 import { formatUsd, sumUsd } from '../units/money.ts';
+import { rakesLeftOpen } from '../takeoff/uncounted-rake-soffit.ts';
 import { cautionBlocks } from './cautions.ts';
 import { eavesWithParts, sectionOf } from './eave-drawings.ts';
 import { lackSentences } from './lacks.ts';
@@ -195,6 +196,9 @@ function notIncluded(input: JobInput, lines: readonly CostLine[]): readonly stri
   return [
     ...exclusions,
     ...silent.map(({ what }) => what),
+    ...(priced.has('Soffit') && rakesLeftOpen(input).length > 0
+      ? ['Soffit under the overhang at the gable']
+      : []),
     'Gutters, hidden damage, and anything else that is not described above',
   ];
 }

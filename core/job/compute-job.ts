@@ -6,6 +6,7 @@ import type { Problem } from '../problems/problem.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { inPlaceNotes, piecesToCut } from '../takeoff/in-place.ts';
 import { takeOff } from '../takeoff/take-off.ts';
+import { uncountedRakeSoffits } from '../takeoff/uncounted-rake-soffit.ts';
 import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
@@ -63,6 +64,7 @@ export function computeJob(
       ...findAtEnds(input, eaves),
       ...uncountedSoffits(input, eaves),
       ...rakes.flatMap(({ findings }) => findings),
+      ...uncountedRakeSoffits(input),
     ],
   });
 }
