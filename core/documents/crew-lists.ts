@@ -4,7 +4,7 @@ import { endWords } from '../takeoff/edge-pieces.ts';
 import type { Piece } from '../takeoff/takeoff-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { inchesOf, type Sixteenths } from '../units/sixteenths.ts';
-import type { CutGroup } from './cut-groups.ts';
+import { type CutGroup, isNotched } from './cut-groups.ts';
 import type { Block, Column } from './sheet.ts';
 import { plateWords } from './tail-words.ts';
 
@@ -14,7 +14,9 @@ type Table = Extract<Block, { kind: 'table' }>;
 export function tailList(layout: EaveLayout, pieces: readonly Piece[], groups: readonly CutGroup[]): Table {
   const byMark = new Map(pieces.map((piece) => [piece.mark, piece]));
   const template = new Map(
-    groups.flatMap(({ number, tails }) => tails.map(({ extender }) => [extender.mark, number] as const)),
+    groups
+      .filter(isNotched)
+      .flatMap(({ number, tails }) => tails.map(({ extender }) => [extender.mark, number] as const)),
   );
   return {
     kind: 'table',

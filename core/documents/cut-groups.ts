@@ -13,7 +13,7 @@ export type TailToCut = {
 
 /** Tails that are marked and cut from one template and with one setting of the square. */
 export type CutGroup = {
-  /** From 1, largest group first. */
+  /** From 1: notched ones first, which have a template, and of those the largest. */
   readonly number: number;
   /** The tail that the template is drawn from: none of the others is off it by more than the tolerance. */
   readonly model: TailToCut;
@@ -50,8 +50,13 @@ export function cutGroups(eaves: readonly EaveParts[], toleranceIn: number): rea
   );
   const groups = [...Map.groupBy(tails, kindOf).values()].flatMap((alike) => cover(alike, toleranceIn));
   return groups
-    .toSorted((a, b) => b.tails.length - a.tails.length)
+    .toSorted((a, b) => Number(isNotched(b)) - Number(isNotched(a)) || b.tails.length - a.tails.length)
     .map((group, index) => ({ ...group, number: index + 1 }));
+}
+
+/** Whether a group has a seat cut, so that it has a template. */
+export function isNotched({ model }: Pick<CutGroup, 'model'>): boolean {
+  return model.extender.section.bearing.kind === 'notched';
 }
 
 /** Tails of another stock, or with another kind of seat or tail, never share a template. */

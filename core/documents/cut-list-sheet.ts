@@ -12,6 +12,7 @@ import { formatUsd, sumUsd, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { cautionBlocks } from './cautions.ts';
 import { comparisonSentences, howProven, pinSentences, proofSentence } from './plan-words.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 import { wayWords } from './supplier-words.ts';
@@ -38,6 +39,7 @@ export function cutListSheet(
           ['Client', input.job.customer.name],
           ['Site', input.job.siteAddress],
           ['Prices of', input.asOf],
+          ...overhangFacts(result.eaves),
           ['Saw kerf', formatLength(cutting.kerfIn)],
           ['End trim', `${formatLength(cutting.endTrimIn)} off each end of every board`],
           ['Lumber in all', formatUsd(sumUsd(result.cutPlans.map((plan) => plan.costUsd)))],

@@ -5,6 +5,7 @@ import { structuralBlock } from './cautions.ts';
 import { blockList, boardList, fillerList, pieceList, tailList } from './crew-lists.ts';
 import { type CutGroup, cutGroups } from './cut-groups.ts';
 import { eavesWithParts, type EaveParts } from './eave-drawings.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -28,6 +29,7 @@ export function listsSheet(input: JobInput, result: JobResult): Sheet {
   return {
     ...sheetHead('lists', input),
     blocks: [
+      { kind: 'facts', pairs: overhangFacts(result.eaves) },
       {
         kind: 'list',
         items: [

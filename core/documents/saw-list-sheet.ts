@@ -10,6 +10,7 @@ import { formatLength } from '../units/format-length.ts';
 import { inchesOf, nearestSixteenth } from '../units/sixteenths.ts';
 import { cautionBlocks } from './cautions.ts';
 import { unplannedBlocks } from './cut-list-sheet.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -33,6 +34,7 @@ export function sawListSheet(input: JobInput, result: JobResult): Sheet {
         pairs: [
           ['Client', input.job.customer.name],
           ['Site', input.job.siteAddress],
+          ...overhangFacts(result.eaves),
           ['Saw kerf', formatLength(cutting.kerfIn)],
           ['Boards', result.cutPlans.map((plan) => `${plan.group}: ${plan.boards.length}`).join(', ')],
         ],

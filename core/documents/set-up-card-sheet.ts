@@ -7,6 +7,7 @@ import { structuralBlock } from './cautions.ts';
 import { type CutGroup, cutGroups } from './cut-groups.ts';
 import { eavesWithParts } from './eave-drawings.ts';
 import { markList } from './mark-list.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Card, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -16,18 +17,19 @@ export function setUpCardSheet(input: JobInput, result: JobResult): Sheet {
   return {
     ...sheetHead('set-up-card', input),
     blocks: [
+      { kind: 'facts', pairs: overhangFacts(result.eaves) },
       {
         kind: 'list',
         items: [
           'Hold the square with both figures on the crown edge of the piece, the tongue toward the tail: the tongue gives plumb lines, the blade level ones.',
           'Wall line first, plumb, as far from the back end as the lists say. Down it from the crown edge to the seat; from there the seat, level and inward; the heel is what is left of the wall line below.',
-          'Numbers are those of the templates. Set every piece crown up.',
+          'Cards are numbered as the templates are; those without a seat cut come last. Set every piece crown up.',
         ],
       },
+      structuralBlock,
       groups.length === 0
         ? { kind: 'paragraph', text: 'Every tail is in place, so there is nothing to set up.' }
         : { kind: 'cards', cards: groups.map(card) },
-      structuralBlock,
     ],
   };
 }

@@ -4,9 +4,10 @@ import type { JobResult } from '../job/job-result.ts';
 import { counted } from '../takeoff/takeoff-context.ts';
 import { formatInches } from '../units/format-length.ts';
 import { structuralBlock } from './cautions.ts';
-import { type CutGroup, cutGroups } from './cut-groups.ts';
+import { type CutGroup, cutGroups, isNotched } from './cut-groups.ts';
 import { eavesWithParts } from './eave-drawings.ts';
 import { markList } from './mark-list.ts';
+import { overhangFacts } from './overhang-words.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -14,11 +15,12 @@ import { sheetHead } from './sheet-head.ts';
 export function templatesSheet(input: JobInput, result: JobResult): Sheet {
   const { templateToleranceIn } = input.settings.cutting;
   const groups = cutGroups(eavesWithParts(input, result.eaves), templateToleranceIn);
-  const notched = groups.filter(({ model }) => model.extender.section.bearing.kind === 'notched');
-  const others = groups.filter((group) => !notched.includes(group));
+  const notched = groups.filter(isNotched);
+  const others = groups.filter((group) => !isNotched(group));
   return {
     ...sheetHead('templates', input),
     blocks: [
+      { kind: 'facts', pairs: overhangFacts(result.eaves) },
       { kind: 'list', items: rules(templateToleranceIn, others) },
       ...(notched.length === 0
         ? [
