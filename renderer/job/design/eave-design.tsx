@@ -12,6 +12,7 @@ import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
 import { RakeDesigns } from './rake-entries.tsx';
 import { RakeTables } from './rake-view.tsx';
 import { TailTable } from './tail-table.tsx';
+import { VariantTable } from './variant-table.tsx';
 
 /** The design of one eave: its choices, the plan with the tails in hand, the other drawings and what follows. */
 export function EaveDesignView(props: { readonly index: number; readonly design: EaveDesign }) {
@@ -41,6 +42,7 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
             <BayTable />
           </WhileResting>
           <CutTable eaveId={eaveId} />
+          <VariantTable eaveId={eaveId} />
           <AsBuiltTable eaveId={eaveId} />
           <RakeTables eaveId={eaveId} />
         </div>
