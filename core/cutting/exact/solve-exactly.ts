@@ -7,6 +7,7 @@ import { breakTies } from './break-ties.ts';
 import { startCompositions, walkCompositions, type CompositionSearch } from './composition-walk.ts';
 import { startIncumbent, type Incumbent } from './incumbent.ts';
 import type { LinearPrograms } from './linear-programs.ts';
+import { searchArcs } from './search-arcs.ts';
 import { searchPatterns } from './search-patterns.ts';
 import type { SolveControl, SolveStrategy } from './solve-control.ts';
 
@@ -31,10 +32,10 @@ export function solveExactly(
   const incumbent = startIncumbent(problem, parts, control);
   incumbent.tell('quick');
   const compositions = startCompositions(model, proven, pool, programs, parts.cuts);
-  if (!incumbent.stopped() && strategy === 'patterns') {
-    searchCompositions(compositions, incumbent);
-    if (!incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
-  }
+  if (strategy === 'arc-flow' && !incumbent.stopped()) searchArcs(model, proven, programs, incumbent);
+  if (!incumbent.stopped()) searchCompositions(compositions, incumbent);
+  if (!incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
+  if (strategy === 'patterns' && !incumbent.stopped()) searchArcs(model, proven, programs, incumbent);
   const tiesProven =
     incumbent.boundCents() === incumbent.cents() && breakTies(compositions, incumbent, incumbent.interrupted);
   return ok(incumbent.plan(tiesProven, compositions.cuts.slice(1)));
