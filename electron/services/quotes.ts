@@ -34,9 +34,9 @@ export function quoteHandlers(context: Context): Pick<Handlers, QuoteCommands> {
     'quotes.make': async ({ jobId }) => {
       const asked = store.read((db) => loadJobInput(db, jobId, today()));
       if (asked === undefined) return fail(noJob);
-      const computed = await computeProven(context.prover, asked);
+      const computed = await computeProven(context, asked);
       if (!computed.ok) return computed;
-      const supplierCosts = await provenSupplierCosts(context.prover, asked, computed.value.result);
+      const supplierCosts = await provenSupplierCosts(context, asked, computed.value.result);
       return store.write((db) => {
         // Read again, since the job may have been saved while boards were searched; plans that still fit are used.
         const input = loadJobInput(db, jobId, today());
@@ -94,7 +94,7 @@ export function quoteHandlers(context: Context): Pick<Handlers, QuoteCommands> {
       // Today's prices, whatever day the job itself is pinned to: that is what the boards would cost now.
       const input = store.read((db) => loadJobInput(db, quote.jobId, today(), 'today'));
       if (input === undefined) return fail(noJob);
-      const now = await computeProven(context.prover, input);
+      const now = await computeProven(context, input);
       if (!now.ok) return now;
       const { estimate } = (quote.record as { readonly result: JobResult }).result;
       const change = compareEstimates(estimate, now.value.result.estimate);
