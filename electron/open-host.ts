@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { searchLimitMs } from '../core/job/unsettled-plans.ts';
 import type { Problem } from '../core/problems/problem.ts';
 import { ok, type Result } from '../core/result.ts';
 import { civilDateOf } from './clock.ts';
@@ -26,12 +27,12 @@ const lookForNewDayMs = 3_600_000;
  * Opens the shop file of a folder and puts the program on it.
  * @param folder - the data folder.
  * @param root - the program's own folder.
- * @param shell - what only the shell can do.
+ * @param shell - what only the shell can do; and, for tests, a shorter search for boards. [ms]
  */
 export function openHost(
   folder: string,
   root: string,
-  shell: Pick<Context, 'shell' | 'saveFile'>,
+  shell: Pick<Context, 'shell' | 'saveFile'> & Partial<Pick<Context, 'searchLimitMs'>>,
 ): Result<OpenHost, Problem> {
   const kept = keepShop(followSign(folder));
   if (!kept.ok) return kept;
@@ -48,6 +49,7 @@ export function openHost(
       store: shop.store,
       shop,
       prover,
+      searchLimitMs: shell.searchLimitMs ?? searchLimitMs,
       version: programVersion(root),
       today,
       newId: randomUUID,

@@ -6,6 +6,7 @@ import { lackSentences } from '../core/documents/lacks.ts';
 import { makeSheet } from '../core/documents/make-sheet.ts';
 import { sheetKinds } from '../core/documents/sheet.ts';
 import { readJobFile } from '../core/job/read-job-file.ts';
+import { searchLimitMs } from '../core/job/unsettled-plans.ts';
 import { resultsJson } from '../core/job/results-json.ts';
 import type { Problem } from '../core/problems/problem.ts';
 import { problemSentence } from '../core/problems/sentence.ts';
@@ -64,14 +65,14 @@ async function run(args: readonly string[]): Promise<number> {
     startPort: startCuttingPort,
     reportBug: (error) => logBug('cutting', error),
   });
-  const computed = await computeProven(prover, file.value);
+  const computed = await computeProven({ prover, searchLimitMs }, file.value);
   if (!computed.ok) {
     await prover.close();
     progress.end();
     return complain([computed.problem]);
   }
   const { result } = computed.value;
-  const supplierCosts = await provenSupplierCosts(prover, file.value, result);
+  const supplierCosts = await provenSupplierCosts({ prover, searchLimitMs }, file.value, result);
   await prover.close();
   const paper = options.paper ?? file.value.settings.paperSize;
   try {

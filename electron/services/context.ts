@@ -11,6 +11,8 @@ export type Context = {
   readonly shop: ShopKeeper;
   /** Searches the boards that cost least. */
   readonly prover: Prover;
+  /** Longest search for the boards of one stock before a paper or an estimate is made. [ms] */
+  readonly searchLimitMs: number;
   readonly shell: 'electron' | 'loopback';
   readonly version: string;
   /** The civil date where the machine stands. */

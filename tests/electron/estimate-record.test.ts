@@ -14,7 +14,11 @@ async function withHost<T>(
   folder: string,
   work: (ask: (command: string, input: unknown) => Promise<unknown>) => Promise<T>,
 ): Promise<T> {
-  const host = openHost(folder, programRoot(), { shell: 'loopback', saveFile: null });
+  const host = openHost(folder, programRoot(), {
+    shell: 'loopback',
+    saveFile: null,
+    searchLimitMs: 50,
+  });
   if (!host.ok) throw new Error(host.problem.code);
   const done = await work(async (command, input) => {
     const reply = await host.value.dispatch(command, input);
