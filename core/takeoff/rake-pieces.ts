@@ -1,5 +1,5 @@
 import type { Lookout, RakeBoard, RakeLayout } from '../rake/rake-types.ts';
-import { formatInches, formatLength } from '../units/format-length.ts';
+import { formatInches } from '../units/format-length.ts';
 import type { Piece, PieceUse } from './takeoff-types.ts';
 
 /**
@@ -71,8 +71,7 @@ function lookoutPieces(rake: RakeLayout, lookout: Lookout): readonly Piece[] {
 }
 
 function lookoutCuts(rake: RakeLayout, lookout: Lookout): string {
-  const at = `at ${formatLength(lookout.alongIn)} up the slope`;
-  if (rake.kind === 'ladder') return `square ends; rung ${at}`;
+  if (rake.kind === 'ladder') return 'square ends; rung on edge';
   const trimIn = lookout.lengthSixteenths / 16 - lookout.lengthIn;
   const long = trimIn < 1 / 8 ? '' : `, left ${formatInches(trimIn)} long and cut to the string`;
   const crossed = lookout.crosses.map(({ label }) => label).join(' and ');
@@ -80,9 +79,9 @@ function lookoutCuts(rake: RakeLayout, lookout: Lookout): string {
     crossed === ''
       ? ''
       : rake.notch === null
-        ? `, on the outer face of ${crossed}`
-        : `, let ${formatInches(rake.notch.depthIn)} into ${crossed}`;
-  return `square ends${long}; ${at}${how}`;
+        ? `; on the outer face of ${crossed}`
+        : `; let ${formatInches(rake.notch.depthIn)} into ${crossed}`;
+  return `square ends${long}${how}`;
 }
 
 function boardCuts(rake: RakeLayout, board: RakeBoard): string {

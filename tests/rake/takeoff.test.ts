@@ -55,9 +55,7 @@ describe('the pieces of a rake', () => {
 
   test('say their cuts in words of the saw', () => {
     const [lookout] = ofUse({}, 'lookout');
-    expect(lookout!.cuts).toBe(
-      'square ends, left 1" long and cut to the string; at 3-1/4" up the slope, let 1-1/2" into A-E01',
-    );
+    expect(lookout!.cuts).toBe('square ends, left 1" long and cut to the string; let 1-1/2" into A-E01');
     expect(ofUse({}, 'barge')[0]!.cuts).toBe('plumb tail 26.6 deg; plumb ridge cut 26.6 deg');
     expect(ofUse({}, 'rake-fascia')[0]!.cuts).toBe(
       'plumb corner cut 26.6 deg, mitred 45 deg, long point 13/16" past the short one on the face; plumb ridge cut 26.6 deg',
