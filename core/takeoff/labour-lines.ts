@@ -1,22 +1,19 @@
 import { Decimal } from 'decimal.js';
 import { decimalText } from '../units/money.ts';
 import { isSteeper } from '../units/pitch.ts';
-import type { Method } from '../eave/design-document.ts';
 import type { JobInput } from '../job/job-file.ts';
-import type { EaveLayout, Extender } from '../layout/layout-types.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';
 import type { EaveSurvey } from '../survey/survey-document.ts';
 import type { RateMark } from '../pricing/shop-settings.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { CoveredEave } from './cover.ts';
-import { eaveTasks, type EaveTaskKey, type LabourTask } from './labour-tasks.ts';
+import { eaveTaskQuantity } from './eave-quantities.ts';
+import { eaveTasks, type LabourTask } from './labour-tasks.ts';
 import { hundredths, sumDecimals } from './quantities.ts';
-import { assertNever } from '../result.ts';
 import { rakeTasks } from './rake-labour-tasks.ts';
 import { rakeTaskQuantity } from './rake-quantities.ts';
 import { eaveLabel, rakeLabel, whereLabels } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
-import type { LaidVents } from './vents.ts';
 
 /** A factor on hours, and why. */
 export type HoursFactor = { readonly factor: number; readonly label: string; readonly ref: string };
@@ -90,7 +87,7 @@ function eaveAsk(task: (typeof eaveTasks)[number], eave: CoveredEave): Ask {
     eaveId,
     rakeId: null,
     ref: `eave/${eaveId}/${byLength ? 'lengthIn' : 'rafters'}`,
-    amount: taskQuantity(task.key, eave),
+    amount: eaveTaskQuantity(task.key, eave),
     survey: eave.survey,
   };
 }
@@ -231,84 +228,6 @@ export function hoursFactors(
 function rateOf(task: LabourTask, input: JobInput): { readonly hoursPerUnit: number; readonly own: boolean } {
   const set = input.settings.labour.rates.find((rate) => rate.task === task.key);
   return { hoursPerUnit: set?.hoursPerUnit ?? task.hoursPerUnit, own: set?.mark === 'own' };
-}
-
-/** How much of a task an eave asks for. [sides, rafters, LF, bays, pieces, SF] */
-function taskQuantity(key: EaveTaskKey, eave: CoveredEave): number {
-  const { layout, design, cover, soffit } = eave;
-  switch (key) {
-    case 'survey-rafters':
-      return layout.rafters.length;
-    case 'set-up-side':
-    case 'clean-up-side':
-      return 1;
-    case 'strip-roof-edge':
-    case 'strip-fascia':
-      return layout.wallLengthIn / 12;
-    case 'old-blocks-out':
-      return layout.bays.filter((bay) => bay.oldBlockOut).length;
-    case 'cut-extenders':
-      return tailsToSet(layout).length;
-    case 'install-extenders':
-      return tailsToSet(layout, 'side', 'outer-face').length;
-    case 'install-over-fillers':
-      return tailsToSet(layout, 'filler').length;
-    case 'install-hung':
-      return tailsToSet(layout, 'block-hung').length;
-    case 'install-whole':
-      return tailsToSet(layout, 'full-length').length;
-    case 'replace-end':
-      return tailsToSet(layout, 'end-replacement').length;
-    case 'shims':
-      return tailsToSet(layout).filter(({ fit }) => fit.shimSixteenths > 0).length;
-    case 'cut-tails':
-      return design.trimAllowanceIn > 0 ? tailsToSet(layout).length : 0;
-    case 'blocks':
-      return layout.bays.filter((bay) => bay.block === 'block').length;
-    case 'sub-fascia':
-      return layout.subFascia.reduce((sum, { fromIn, toIn }) => sum + toIn - fromIn, 0) / 12;
-    case 'fascia':
-      return layout.fasciaLengthIn / 12;
-    case 'mitres':
-      return cornersOf(layout);
-    case 'sheathing':
-      return cover.kind === 'none' ? 0 : cover.strip.areaSqFt;
-    case 'drip-edge':
-      return design.dripEdge ? layout.fasciaLengthIn / 12 : 0;
-    case 'soffit-framing':
-      return soffit === null || soffit.ledger.length + soffit.nailers.length === 0
-        ? 0
-        : (soffit.toIn - soffit.fromIn) / 12;
-    case 'soffit':
-      return soffit === null ? 0 : (soffit.toIn - soffit.fromIn) / 12;
-    case 'soffit-vents':
-      return ventsToSet(soffit?.vents ?? null);
-    default:
-      return assertNever(key);
-  }
-}
-
-/** Tails that are still to be cut and set, of some methods or of all. */
-function tailsToSet({ extenders }: EaveLayout, ...methods: readonly Method[]): readonly Extender[] {
-  return extenders.filter(
-    ({ inPlace, method }) => !inPlace && (methods.length === 0 || methods.includes(method)),
-  );
-}
-
-/** Mitres with the fascia of another eave; that with a rake's is a task of the rake. */
-function cornersOf({ ends, fasciaRun }: EaveLayout): number {
-  return (['left', 'right'] as const).filter(
-    (side) => fasciaRun[side].kind === 'mitre' && ends[side].kind !== 'rake',
-  ).length;
-}
-
-/** A strip that is sold by the foot is set in lengths like this. [in] Common practice, no source: 8 ft. */
-const stripLengthIn = 96;
-
-/** Vents to be cut in, or lengths of strip. */
-function ventsToSet(vents: LaidVents | null): number {
-  if (vents === null) return 0;
-  return vents.item.unit === 'LF' ? Math.ceil((vents.lengthIn ?? 0) / stripLengthIn) : vents.count;
 }
 
 function unitWord(task: LabourTask, quantity: string): string {
