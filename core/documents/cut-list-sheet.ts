@@ -11,6 +11,7 @@ import { formatLength } from '../units/format-length.ts';
 import { formatUsd, sumUsd, usd } from '../units/money.ts';
 import { inchesOf } from '../units/sixteenths.ts';
 import { cautionBlocks } from './cautions.ts';
+import { inPlaceNote } from './in-place-note.ts';
 import { comparisonSentences, howProven, pinSentences, proofSentence } from './plan-words.ts';
 import { overhangFacts } from './overhang-words.ts';
 import type { Block, Sheet } from './sheet.ts';
@@ -45,6 +46,7 @@ export function cutListSheet(
           ['Lumber in all', formatUsd(sumUsd(result.cutPlans.map((plan) => plan.costUsd)))],
         ],
       },
+      ...inPlaceNote(input, result),
       ...unplannedBlocks('cut list', result.unplanned),
       ...supplierBlocks(supplierCosts),
       ...result.cutPlans.flatMap((plan, index) =>

@@ -10,6 +10,7 @@ import { formatLength } from '../units/format-length.ts';
 import { inchesOf, nearestSixteenth } from '../units/sixteenths.ts';
 import { cautionBlocks } from './cautions.ts';
 import { unplannedBlocks } from './cut-list-sheet.ts';
+import { inPlaceNote } from './in-place-note.ts';
 import { overhangFacts } from './overhang-words.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
@@ -39,6 +40,7 @@ export function sawListSheet(input: JobInput, result: JobResult): Sheet {
           ['Boards', result.cutPlans.map((plan) => `${plan.group}: ${plan.boards.length}`).join(', ')],
         ],
       },
+      ...inPlaceNote(input, result),
       ...unplannedBlocks('saw list', result.unplanned),
       { kind: 'list', items: rulesOf(result.cutPlans, cutting.endTrimIn) },
       ...result.cutPlans.flatMap((plan) => planBlocks(plan, pieces, sawOf(cutting, plan.stock))),

@@ -309,6 +309,24 @@ describe('what is still to be cut', () => {
     expect(stillToCutSentence(left)).toMatch(/^1 of \d+ tails are in place; \d+ tails and/);
   });
 
+  it('is noted on the cut list and the saw list, and only once something is in place', () => {
+    const [eave] = result.eaves;
+    const extenderId = eave?.extenders[0]?.id ?? '';
+    const paragraphs = (sheet: Sheet) =>
+      sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join('\n');
+    for (const kind of ['cut-list', 'saw-list'] as const) {
+      expect(paragraphs(sheetOf(kind))).not.toContain('in place;');
+      const begun = sheetOf(kind, (file) => {
+        file.design.asBuilt = [
+          { eaveId: eave?.eaveId ?? '', extenderId, inPlace: true, stationIn: null, note: '' },
+        ];
+      });
+      expect(paragraphs(begun)).toMatch(
+        /1 of \d+ tails are in place; .* The boards here are for what is still to be cut\./,
+      );
+    }
+  });
+
   it('is nothing once all of a small job is in place', () => {
     const all = { tails: [], tailsInPlace: 0, toCut: [], inPlace: [], withoutTail: [] };
     expect(stillToCutSentence(all)).toBe('0 of 0 tails are in place; nothing is left to be cut.');
