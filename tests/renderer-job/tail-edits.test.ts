@@ -105,7 +105,7 @@ describe('a tail taken in hand', () => {
     const design = designOf(moved);
     expect(design.addedTails).toEqual([{ id: 't1', stationIn: 50 }]);
     expect(design.pins).toEqual([{ rafterId: 'r2', side: 'none' }]);
-    expect(idAfterMove(designOf(house), beside, { kind: 'hung', stationIn: 50 })).toBe('t1');
+    expect(idAfterMove(designOf(house), [], beside, { kind: 'hung', stationIn: 50 })).toBe('t1');
     const again = moveTail(moved, 0, { ...hungByProgram, id: 't1' }, { kind: 'hung', stationIn: 51 });
     expect(designOf(again).addedTails).toEqual([{ id: 't1', stationIn: 51 }]);
   });
@@ -129,6 +129,17 @@ describe('a tail taken in hand', () => {
     expect(designOf(pinned).pins).toEqual([{ rafterId: 'r2', side: 'right', method: 'side' }]);
     expect(releaseTail(pinned, 0, 'r2').design).toEqual(house.design);
     expect(releaseTail(addTail(house, 0, 28), 0, 't1').design).toEqual(house.design);
+  });
+
+  test('bears an id that no rafter has, and takes what was built of it along when it goes', () => {
+    expect(idAfterMove(designOf(house), [{ id: 't4' }], beside, { kind: 'hung', stationIn: 50 })).toBe('t5');
+    const eaveId = designOf(house).eaveId;
+    const hung = withValueAt(addTail(house, 0, 28), 'design.asBuilt', [
+      built(eaveId, 't1'),
+      built(eaveId, 'r1'),
+    ]);
+    const without = releaseTail(hung, 0, 't1');
+    expect(without.design.asBuilt.map(({ extenderId }) => extenderId)).toEqual(['r1']);
   });
 
   test('is taken away: from its rafter, of one’s own, or one that the program would hang', () => {

@@ -1,8 +1,8 @@
 import type { EaveDesign, Method } from '../../../core/eave/design-document.ts';
 import type { Extender } from '../../../core/layout/layout-types.ts';
 import type { DropPlace } from './drop-place.ts';
-import { type Documents, withMovedDrafts, withValueAt } from './documents.ts';
-import { removing } from './removing.ts';
+import { type Documents, withValueAt } from './documents.ts';
+import { removeFrom } from './list-edits.ts';
 import { nextId } from './next-id.ts';
 
 /** How a rafter's tail is to stand by the person's will; without a method the program chooses it. */
@@ -16,11 +16,14 @@ export function isHung({ method }: Pick<Extender, 'method'>): boolean {
   return method === 'block-hung';
 }
 
-/** The id that the next tail of the person's own gets. */
-export function nextTailId(design: EaveDesign): string {
+/**
+ * The id that the next tail of the person's own gets.
+ * @param rafters - of the eave, whose tails bear the rafters' ids.
+ */
+export function nextTailId(design: EaveDesign, rafters: readonly { readonly id: string }[]): string {
   return nextId(
     't',
-    design.addedTails.map(({ id }) => id),
+    [...design.addedTails, ...rafters].map(({ id }) => id),
   );
 }
 
@@ -42,9 +45,10 @@ export function pinTail(
 export function addTail(documents: Documents, designIndex: number, stationIn: number): Documents {
   const design = documents.design.eaves[designIndex];
   if (design === undefined) return documents;
+  const rafters = documents.survey.eaves.find(({ id }) => id === design.eaveId)?.rafters ?? [];
   return withValueAt(documents, `design.eaves.${designIndex}.addedTails`, [
     ...design.addedTails,
-    { id: nextTailId(design), stationIn },
+    { id: nextTailId(design, rafters), stationIn },
   ]);
 }
 
@@ -81,9 +85,14 @@ export function moveTail(
 }
 
 /** The id that a tail bears once it was brought to a place. */
-export function idAfterMove(design: EaveDesign, tail: TailInHand, place: DropPlace): string {
+export function idAfterMove(
+  design: EaveDesign,
+  rafters: readonly { readonly id: string }[],
+  tail: TailInHand,
+  place: DropPlace,
+): string {
   if (place.kind === 'beside') return place.rafterId;
-  return design.addedTails.some(({ id }) => id === tail.id) ? tail.id : nextTailId(design);
+  return design.addedTails.some(({ id }) => id === tail.id) ? tail.id : nextTailId(design, rafters);
 }
 
 /** Holds a tail where it stands, whatever else changes. */
@@ -138,8 +147,14 @@ export function isPinned(design: EaveDesign, tail: Pick<Extender, 'id' | 'rafter
     : design.pins.some(({ rafterId }) => rafterId === tail.rafterId);
 }
 
+/** With the tail goes what was typed back of it: its id can come back with another one. */
 function removeAdded(documents: Documents, designIndex: number, at: number): Documents {
-  const list = `design.eaves.${designIndex}.addedTails`;
-  const tails = documents.design.eaves[designIndex]?.addedTails.filter((_, index) => index !== at) ?? [];
-  return withMovedDrafts(withValueAt(documents, list, tails), list, removing(at));
+  const design = documents.design.eaves[designIndex];
+  const tail = design?.addedTails[at];
+  if (design === undefined || tail === undefined) return documents;
+  const without = removeFrom(documents, `design.eaves.${designIndex}.addedTails`, at);
+  const built = without.design.asBuilt.findIndex(
+    ({ eaveId, extenderId }) => eaveId === design.eaveId && extenderId === tail.id,
+  );
+  return built < 0 ? without : removeFrom(without, 'design.asBuilt', built);
 }

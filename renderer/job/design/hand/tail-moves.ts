@@ -50,7 +50,7 @@ export function moveTo(tails: Tails, tail: Extender, place: DropPlace): TailMove
   return {
     what: `moving ${tail.mark}`,
     edit: (documents) => moveTail(documents, tails.designIndex, tail, place),
-    thenTake: idAfterMove(tails.design, tail, place),
+    thenTake: idAfterMove(tails.design, tails.layout.rafters, tail, place),
   };
 }
 
@@ -115,17 +115,17 @@ export function hangBetween(
   return {
     what: `hanging a tail at ${formatLength(stationIn)}`,
     edit: (documents) => addTail(documents, designIndex, stationIn),
-    thenTake: nextTailId(design),
+    thenTake: nextTailId(design, layout.rafters),
   };
 }
 
 /** Holds a tail as it stands. */
-export function pinMove({ designIndex, design }: Tails, tail: Extender): TailMove {
+export function pinMove({ designIndex, design, layout }: Tails, tail: Extender): TailMove {
   return {
     what: `pinning ${tail.mark}`,
     edit: (documents) => pinAsItStands(documents, designIndex, tail),
     thenTake: isHung(tail)
-      ? idAfterMove(design, tail, { kind: 'hung', stationIn: tail.centreIn })
+      ? idAfterMove(design, layout.rafters, tail, { kind: 'hung', stationIn: tail.centreIn })
       : tail.rafterId,
   };
 }
