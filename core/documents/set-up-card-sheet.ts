@@ -7,7 +7,6 @@ import { structuralBlock } from './cautions.ts';
 import { type CutGroup, cutGroups } from './cut-groups.ts';
 import { eavesWithParts } from './eave-drawings.ts';
 import { markList } from './mark-list.ts';
-import { overhangFacts } from './overhang-words.ts';
 import type { Card, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
@@ -17,7 +16,6 @@ export function setUpCardSheet(input: JobInput, result: JobResult): Sheet {
   return {
     ...sheetHead('set-up-card', input),
     blocks: [
-      { kind: 'facts', pairs: overhangFacts(result.eaves) },
       {
         kind: 'list',
         items: [
