@@ -61,33 +61,34 @@ test('the calculation sheet carries the checks of the rake with the others of it
   expect(JSON.stringify(sheet.blocks)).toContain("Lookouts' backspan to overhang");
 });
 
-describe('a rake left open below', () => {
-  const closed = (design: object = {}): RakeJob => ({
-    priceList: [
-      ...prices,
-      {
-        id: 'soffit',
-        category: 'sheet',
-        description: 'Soffit',
-        unit: 'each',
-        widthIn: 48,
-        lengthIn: 96,
-        prices: [{ priceUsd: '40', observedOn: '2026-04-01' }],
-      },
-    ],
+/** The rake's job with a closed eave. */
+function closed(design: object = {}): RakeJob {
+  const soffit = {
+    id: 'soffit',
+    category: 'sheet',
+    description: 'Soffit',
+    unit: 'each',
+    widthIn: 48,
+    lengthIn: 96,
+    prices: [{ priceUsd: '40', observedOn: '2026-04-01' }],
+  };
+  return {
+    priceList: [...prices, soffit],
     eaveDesign: {
       ends: { left: { kind: 'rake', meets: 'gable' } },
       soffit: { kind: 'level', itemId: 'soffit' },
     },
     design,
-  });
-  const findingsOf = (change: RakeJob) =>
-    soundResult(rakeJob(change)).findings.filter(
-      ({ topic, rakeId }) => topic === 'soffit-not-counted' && rakeId !== undefined,
-    );
+  };
+}
+const openBelow = (change: RakeJob) =>
+  soundResult(rakeJob(change)).findings.filter(
+    ({ topic, rakeId }) => topic === 'soffit-not-counted' && rakeId !== undefined,
+  );
 
+describe('a rake left open below', () => {
   test('beside a closed eave is told, and named in the quote as not in the price', () => {
-    expect(findingsOf(closed()).map(({ text }) => text)).toEqual([
+    expect(openBelow(closed()).map(({ text }) => text)).toEqual([
       expect.stringMatching(/^West rake: its eave gets a closed soffit, and what closes the rake/),
     ]);
     expect(JSON.stringify(sheetOf('quote', closed()).sheet.blocks)).toContain(
@@ -96,7 +97,7 @@ describe('a rake left open below', () => {
   });
 
   test('is no question beside an open eave, nor once it is named or entered', () => {
-    expect(findingsOf({})).toEqual([]);
-    expect(findingsOf(closed({ exclusions: ['Soffit at the gable'] }))).toEqual([]);
+    expect(openBelow({})).toEqual([]);
+    expect(openBelow(closed({ exclusions: ['Soffit at the gable'] }))).toEqual([]);
   });
 });

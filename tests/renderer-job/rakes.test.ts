@@ -17,7 +17,7 @@ import { placeOfRef } from '../../renderer/job/walk-back/place-of-ref.ts';
 import { oneEave } from './fixture.ts';
 
 const eave = oneEave(['3/4', '16', '40']);
-const [{ id: eaveId = '' } = {}] = eave.survey.eaves;
+const eaveId = eave.survey.eaves[0]?.id ?? '';
 const raked = addRake(eave, eaveId, 'left', []);
 const endsOf = (documents: typeof eave) => documents.design.eaves[0]?.ends;
 
