@@ -1,98 +1,250 @@
 /**
- * Measures the cut plan on instances with known optima: `node tests/bench/cutting.ts --instances DIR`.
- * Reads every `yard*.json` of DIR (`instances: [{ name, stock: [{ len, cost, max }], items: [[len, demand]], opt }]`,
- * whole units, kerf already in the lengths) and prints one line of JSON each, then the means. Instances with a limited
- * stock length are passed over, since the plan buys as many as it needs.
+ * Measures exact cut plans: `node tests/bench/cutting.ts`, and as the last part of `npm run bench`.
+ *
+ *   --standard N --limited N --large N --slanted N   jobs of each class, made from seeds (cutting-classes.ts)
+ *   --seed S          the first seed
+ *   --limit MS        time for one job
+ *   --rivals N        jobs that other solvers are given as well, each for --rivalLimit MS
+ *   --instances DIR   instances with known optima (cutting-instances.ts)
+ *
+ * One line of JSON an instance, then one a class. `ms` is the time until the cost was proven, by the clock, `cpuMs` the
+ * same in time of the processor, which other work on the machine does not lengthen; what is spent on ties comes after.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { z } from 'zod';
-import { planCuts } from '../../core/cutting/plan-cuts.ts';
+import { allOf } from '../../core/cutting/column.ts';
+import { centsOf, cuttingModel } from '../../core/cutting/cutting-model.ts';
+import { fitDecreasing } from '../../core/cutting/fit-decreasing.ts';
+import { openingOrders } from '../../core/cutting/greedy-loads.ts';
+import { solveExactly } from '../../core/cutting/exact/solve-exactly.ts';
+import { loadLinearPrograms } from '../../electron/workers/highs-programs.ts';
 import type { CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
-import type { Sixteenths } from '../../core/units/sixteenths.ts';
+import { jobClasses, makeJob } from './cutting-classes.ts';
+import { readInstances } from './cutting-instances.ts';
+import { patternsForRivals, rivals } from './cutting-rivals.ts';
+import { median } from './measure.ts';
 
-const instanceFile = z.object({
-  instances: z.array(
-    z.object({
-      name: z.string(),
-      stock: z.array(z.object({ len: z.number(), cost: z.number(), max: z.number().nullable() })),
-      items: z.array(z.tuple([z.number(), z.number()])),
-      opt: z.number(),
-    }),
-  ),
+const whole = { type: 'string' } as const;
+const { values } = parseArgs({
+  options: {
+    standard: { ...whole, default: '60' },
+    limited: { ...whole, default: '30' },
+    large: { ...whole, default: '12' },
+    slanted: { ...whole, default: '30' },
+    seed: { ...whole, default: '100001' },
+    limit: { ...whole, default: '10000' },
+    rivals: { ...whole, default: '8' },
+    rivalLimit: { ...whole, default: '5000' },
+    instances: whole,
+  },
 });
-type Instance = z.infer<typeof instanceFile>['instances'][number];
+const firstSeed = Number(values.seed);
+const limitMs = Number(values.limit);
+const programs = await loadLinearPrograms();
 
-const { values } = parseArgs({ options: { instances: { type: 'string' } } });
-if (values.instances === undefined) {
-  console.error('Say where the instances are: --instances DIR');
-  process.exit(1);
-}
-const directory = values.instances;
-const instances = readdirSync(directory)
-  .filter((name) => /^yard.*\.json$/.test(name))
-  .toSorted()
-  .flatMap((name) => instanceFile.parse(JSON.parse(readFileSync(join(directory, name), 'utf8'))).instances);
+type Row = {
+  readonly name: string;
+  readonly cost: number;
+  readonly bound: number;
+  readonly status: string;
+  readonly proof: string;
+  readonly tiesProven: boolean;
+  readonly ms: number;
+  readonly cpuMs: number;
+  readonly allMs: number;
+  /** Best of first-fit and best-fit decreasing started on every length, each board then swapped for the cheapest. */
+  readonly heuristic: number;
+  readonly oneLength: number | null;
+  readonly opt: number | null;
+};
 
-const measured = instances
-  .filter(({ stock }) => stock.every(({ max }) => max === null))
-  .map((instance) => {
-    const problem = problemOf(instance);
-    const start = performance.now();
-    const plan = planCuts(problem);
-    const ms = performance.now() - start;
-    if (!plan.ok) throw new Error(`${instance.name}: ${plan.problem.code}`);
-    const cost = Math.round(Number(plan.value.costUsd) * 100);
-    const bound = Math.round(Number(plan.value.boundUsd) * 100);
-    const oneLength = Math.round(Number(plan.value.oneLengthUsd) * 100);
-    const row = {
-      name: instance.name,
-      cost,
-      bound,
-      opt: instance.opt,
-      status: plan.value.status,
-      ms,
-      oneLength,
-    };
-    console.log(JSON.stringify({ ...row, ms: Number(ms.toFixed(1)) }));
-    return row;
+// The solver is compiled while it first runs; that is no part of any job.
+for (let seed = 1; seed <= 20; seed += 1) solveOne('warm-up', makeJob('standard', seed), null);
+
+for (const kind of jobClasses) {
+  const count = Number(values[kind]);
+  const rows = Array.from({ length: count }, (_, index) => {
+    const seed = firstSeed + index;
+    return printed(solveOne(`${kind}-${seed}`, makeJob(kind, seed), null));
   });
+  if (count > 0) summarize(kind, rows);
+}
 
-const mean = (numbers: readonly number[]): number =>
-  numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
-const sortedMs = measured.map(({ ms }) => ms).toSorted((a, b) => a - b);
-console.log(
-  JSON.stringify({
-    instances: measured.length,
-    passedOver: instances.length - measured.length,
-    meanCostOverOptimum: mean(measured.map(({ cost, opt }) => cost / opt)),
-    worstCostOverOptimum: Math.max(...measured.map(({ cost, opt }) => cost / opt)),
-    meanBoundOverOptimum: mean(measured.map(({ bound, opt }) => bound / opt)),
-    boundAboveOptimum: measured.filter(({ bound, opt }) => bound > opt).length,
-    atOptimum: measured.filter(({ cost, opt }) => cost === opt).length,
-    provenOptimal: measured.filter(({ status }) => status === 'optimal').length,
-    meanCostOverOneLength: mean(measured.map(({ cost, oneLength }) => cost / oneLength)),
-    msMedian: sortedMs[Math.floor(sortedMs.length / 2)],
-    msMax: sortedMs.at(-1),
-  }),
-);
+if (values.instances !== undefined)
+  for (const [set, instances] of readInstances(values.instances))
+    summarize(
+      set,
+      instances.map(({ name, problem, opt }) => printed(solveOne(name, problem, opt))),
+    );
 
-function problemOf(instance: Instance): CuttingProblem {
+await compareWithRivals(Number(values.rivals), Number(values.rivalLimit));
+
+function solveOne(name: string, problem: CuttingProblem, opt: number | null): Row {
+  const start = performance.now();
+  const cpuStart = process.cpuUsage();
+  const proven = { ms: Number.NaN, cpuMs: Number.NaN };
+  const plan = solveExactly(problem, programs, {
+    stopped: () => performance.now() - start > limitMs,
+    onProgress: ({ costCents, boundCents }) => {
+      if (costCents !== boundCents || !Number.isNaN(proven.ms)) return;
+      proven.ms = performance.now() - start;
+      proven.cpuMs = cpuSince(cpuStart);
+    },
+  });
+  const allMs = performance.now() - start;
+  if (!plan.ok) throw new Error(`${name}: ${plan.problem.code}`);
+  const { status, proof, tiesProven, costUsd, boundUsd, oneLengthUsd } = plan.value;
   return {
-    stock: { section: '2x6', grade: '' },
-    items: instance.items.flatMap(([length, demand]) =>
-      Array.from({ length: demand }, (_, index) => ({
-        mark: `${length}-${index}`,
-        lengthSixteenths: length as Sixteenths,
-      })),
-    ),
-    lengths: instance.stock.map(({ len, cost }) => ({
-      itemId: `L${len}`,
-      lengthSixteenths: len as Sixteenths,
-      priceCents: cost,
-    })),
-    kerfSixteenths: 0 as Sixteenths,
-    endTrimSixteenths: 0 as Sixteenths,
+    name,
+    cost: cents(costUsd),
+    bound: cents(boundUsd),
+    status,
+    proof,
+    tiesProven,
+    ms: Number.isNaN(proven.ms) ? allMs : proven.ms,
+    cpuMs: Number.isNaN(proven.cpuMs) ? cpuSince(cpuStart) : proven.cpuMs,
+    allMs,
+    heuristic: heuristicCents(problem),
+    oneLength: oneLengthUsd === null ? null : cents(oneLengthUsd),
+    opt,
   };
+}
+
+function heuristicCents(problem: CuttingProblem): number {
+  const modelled = cuttingModel(problem);
+  if (!modelled.ok) throw new Error(modelled.problem.code);
+  const { model } = modelled.value;
+  const costs = openingOrders(model).flatMap((order) =>
+    (['first', 'best'] as const).map((fit) => {
+      const loads = fitDecreasing(model, allOf(model), order, fit);
+      return loads === undefined ? Number.POSITIVE_INFINITY : centsOf(model, loads);
+    }),
+  );
+  return Math.min(...costs);
+}
+
+function printed(row: Row): Row {
+  const { ms, cpuMs, allMs, opt, ...rest } = row;
+  console.log(
+    JSON.stringify({
+      ...rest,
+      ms: round(ms),
+      cpuMs: round(cpuMs),
+      allMs: round(allMs),
+      ...(opt === null ? {} : { opt }),
+    }),
+  );
+  return row;
+}
+
+function summarize(figure: string, rows: readonly Row[]): void {
+  const proven = rows.filter(({ status }) => status === 'optimal');
+  const gaps = rows.map(({ cost, bound }) => (cost === bound ? 0 : (cost - bound) / bound));
+  const known = rows.flatMap(({ cost, bound, opt }) => (opt === null ? [] : [{ cost, bound, opt }]));
+  const oneLength = rows.flatMap((row) => (row.oneLength === null ? [] : [row.cost / row.oneLength]));
+  console.log(
+    JSON.stringify({
+      figure: `cut plans, ${figure}`,
+      jobs: rows.length,
+      proven: proven.length,
+      inWholeNumbers: rows.filter(({ proof }) => proof === 'exact-bound').length,
+      tiesProven: rows.filter(({ tiesProven }) => tiesProven).length,
+      worstGapPercent: round(100 * Math.max(...gaps)),
+      ...times(
+        'ms',
+        rows.map(({ ms }) => ms),
+      ),
+      ...times(
+        'cpuMs',
+        rows.map(({ cpuMs }) => cpuMs),
+      ),
+      ...times(
+        'allMs',
+        rows.map(({ allMs }) => allMs),
+      ),
+      costOverHeuristic: round(mean(rows.map(({ cost, heuristic }) => cost / heuristic))),
+      costOverOneLength: round(mean(oneLength)),
+      ...(known.length === 0
+        ? {}
+        : {
+            atKnownOptimum: known.filter(({ cost, opt }) => cost === opt).length,
+            belowKnownOptimum: known.filter(({ cost, opt }) => cost < opt).length,
+            boundAboveKnownOptimum: known.filter(({ bound, opt }) => bound > opt).length,
+            provenWithinASecond: proven.filter(({ ms }) => ms <= 1000).length,
+          }),
+    }),
+  );
+}
+
+/** Side by side, one job after the other: our own solve, and others with our patterns, all with the same time. */
+async function compareWithRivals(count: number, rivalLimitMs: number): Promise<void> {
+  if (count === 0) return;
+  const others = await rivals();
+  const results = new Map<string, { proven: number; found: number; ms: number[] }>();
+  const note = (name: string, proven: boolean, found: boolean, ms: number): void => {
+    const known = results.get(name) ?? { proven: 0, found: 0, ms: [] };
+    results.set(name, {
+      proven: known.proven + Number(proven),
+      found: known.found + Number(found),
+      ms: [...known.ms, ms],
+    });
+  };
+  let jobs = 0;
+  for (let seed = firstSeed; jobs < count; seed += 1) {
+    const problem = makeJob('standard', seed);
+    // Where bounds and heuristics settle it at once there is nothing to compare.
+    const list = patternsForRivals(problem);
+    if (list === undefined) continue;
+    jobs += 1;
+    const own = solveOne(`standard-${seed}`, problem, null);
+    note('own', own.status === 'optimal' && own.ms <= rivalLimitMs, true, own.ms);
+    for (const [name, solve] of Object.entries(others)) {
+      const start = performance.now();
+      const { cost, claimsOptimal } = solve(list, rivalLimitMs);
+      const ms = performance.now() - start;
+      note(name, claimsOptimal && ms <= rivalLimitMs && cost === own.cost, cost === own.cost, ms);
+      if (claimsOptimal && cost !== own.cost)
+        console.log(
+          JSON.stringify({ name: `standard-${seed}`, solver: name, claims: cost, least: own.cost }),
+        );
+    }
+  }
+  for (const [solver, { proven, found, ms }] of results)
+    console.log(
+      JSON.stringify({
+        figure: 'cut plans beside other solvers given our patterns',
+        solver,
+        jobs,
+        limitMs: rivalLimitMs,
+        provenInTime: proven,
+        foundTheLeast: found,
+        ...times('ms', ms),
+      }),
+    );
+}
+
+function times(name: string, taken: readonly number[]): Readonly<Record<string, number>> {
+  const sorted = taken.toSorted((a, b) => a - b);
+  const last = sorted.length - 1;
+  return {
+    [`${name}Median`]: round(median(sorted)),
+    [`${name}P95`]: round(sorted[Math.min(last, Math.floor(sorted.length * 0.95))] ?? Number.NaN),
+    [`${name}Max`]: round(sorted[last] ?? Number.NaN),
+  };
+}
+
+function cpuSince(start: NodeJS.CpuUsage): number {
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000;
+}
+
+function cents(usd: string): number {
+  return Math.round(Number(usd) * 100);
+}
+
+function mean(numbers: readonly number[]): number {
+  return numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
+}
+
+function round(value: number): number {
+  return Number(value.toPrecision(4));
 }

@@ -24,7 +24,7 @@ export function cheapestByArcFlow(problem: CuttingProblem, programs: LinearProgr
   for (const [index, span] of spans.entries()) {
     const here = reached[index] ?? new Set<number>();
     const next = new Set(here);
-    for (const start of [...here]) {
+    for (const start of here) {
       arcs.push({ from: `${index}/${start}`, to: `${index + 1}/${start}`, piece: -1 });
       for (let count = 1, at = start; count <= (demand.get(span) ?? 0) && at + span <= longest; count += 1) {
         const from = count === 1 ? `${index}/${at}` : `${index + 1}/${at}`;
