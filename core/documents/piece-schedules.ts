@@ -2,6 +2,7 @@ import { liftText } from '../drawings/draw-fascia-line.ts';
 import type { Bearing } from '../eave/section-types.ts';
 import type { EaveLayout, Extender } from '../layout/layout-types.ts';
 import type { CoveredEave } from '../takeoff/cover.ts';
+import type { Piece } from '../takeoff/takeoff-types.ts';
 import type { CoverBoard } from '../takeoff/panel-layout.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
@@ -115,6 +116,28 @@ export function coverSchedule(layout: EaveLayout, boards: readonly CoverBoard[])
 function jointText(joint: CoverBoard['rightJoint'], marks: ReadonlyMap<string, string>): string {
   if (joint === null) return 'end';
   return joint.tailId === null ? 'between tails, over a block' : `on ${marks.get(joint.tailId) ?? 'a tail'}`;
+}
+
+/** What carries a soffit, alike pieces together; piece by piece they stand on the crew's lists. */
+export function stickSchedule(pieces: readonly Piece[]): Block {
+  const alike = Map.groupBy(pieces, ({ use, lengthSixteenths }) => `${use} ${lengthSixteenths}`);
+  return {
+    kind: 'table',
+    columns: [text('Marks'), right('Pieces'), right('Length'), { title: 'What', align: 'left', share: 1 }],
+    rows: [...alike.values()].map((group) => {
+      const [first] = group;
+      return {
+        cells: [
+          first === undefined || group.length === 1
+            ? (first?.mark ?? '')
+            : `${first.mark} to ${group.at(-1)?.mark ?? ''}`,
+          String(group.length),
+          formatLength(inchesOf(first?.lengthSixteenths ?? nearestSixteenth(0))),
+          first?.use === 'ledger' ? 'ledger on the wall, square ends' : 'nailers beside the tails, square ends',
+        ],
+      };
+    }),
+  };
 }
 
 /** What the vents of a soffit come to, in a sentence; nothing where none are counted. */

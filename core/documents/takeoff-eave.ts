@@ -15,7 +15,7 @@ import {
   wallBowOf,
 } from './eave-drawings.ts';
 import { overhangWords } from './overhang-words.ts';
-import { coverSchedule, extenderSchedule, ventWords } from './piece-schedules.ts';
+import { coverSchedule, extenderSchedule, stickSchedule, ventWords } from './piece-schedules.ts';
 import type { Block } from './sheet.ts';
 
 /** One eave on the takeoff: what it is, its drawings, and a schedule of everything that is cut for it. */
@@ -42,7 +42,9 @@ export function eaveBlocks(input: JobInput, { takeoff }: JobResult, parts: EaveP
     {
       kind: 'paragraph',
       small: true,
-      text: `Wall line: where the wall's framing face crosses the piece's top edge, measured from its square back end; strike the heel plumb from there. The blank holds ${formatLength(design.trimAllowanceIn)} to trim to the string.`,
+      text: `Wall line: where the wall's framing face crosses the piece's top edge, measured from ${
+        design.backEnd === 'parallel' ? 'the top corner of its plumb' : 'its square'
+      } back end; strike the heel plumb from there. The blank holds ${formatLength(design.trimAllowanceIn)} to trim to the string.`,
     },
     ...unplacedBlocks(parts),
     ...pieceBlocks(layout, pieces),
@@ -127,7 +129,7 @@ function coverBlocks(covered: readonly CoveredEave[], pieces: readonly Piece[]):
         : [
             { kind: 'heading', text: `Soffit of ${layout.name}` } as const,
             coverSchedule(layout, soffit.boards),
-            ...(sticks.length === 0 ? [] : [plain(pieceList(sticks, 'Station'))]),
+            ...(sticks.length === 0 ? [] : [stickSchedule(sticks)]),
             ...(vents === null ? [] : [{ kind: 'paragraph', text: vents } as const]),
           ]),
     ];

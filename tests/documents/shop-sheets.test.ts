@@ -102,10 +102,20 @@ describe('the takeoff', () => {
   it('names every mark of every piece of an eave in one of its schedules', () => {
     const named = new Set(tables(takeoff).flatMap((table) => table.rows.map((row) => cell(row, 0))));
     for (const { mark, use, rakeId } of result.takeoff.pieces) {
-      // Fillers stand under their own mark, whatever they are built of; pieces of rakes on the crew's sheets.
-      if (rakeId !== undefined) continue;
+      // Fillers stand under their own mark, whatever they are built of; pieces of rakes on the crew's sheets; what carries
+      // a soffit is drawn together where it is alike.
+      if (rakeId !== undefined || use === 'soffit-nailer' || use === 'ledger') continue;
       expect(named).toContain(use === 'filler' ? mark.replace(/[a-z]$/, '') : mark);
     }
+  });
+
+  it('draws what carries a soffit together, and loses no piece of it', () => {
+    const listed = tables(takeoff)
+      .filter((table) => table.columns[0]?.title === 'Marks')
+      .flatMap((table) => table.rows.map((row) => Number(cell(row, 1))));
+    const needed = result.takeoff.pieces.filter(({ use }) => use === 'soffit-nailer' || use === 'ledger');
+    expect(listed.reduce((sum, count) => sum + count, 0)).toBe(needed.length);
+    expect(needed.length).toBeGreaterThan(30);
   });
 
   it('says what is in place, and counts it no more', () => {

@@ -45,13 +45,33 @@ const columns: readonly TableColumn<Piece>[] = [
     cell: (piece) => <PieceLength piece={piece} />,
   },
   {
+    id: 'short',
+    title: 'Short points',
+    align: 'right',
+    cell: (piece) =>
+      piece.shortSixteenths === undefined ? '' : formatLength(inchesOf(piece.shortSixteenths)),
+  },
+  {
+    id: 'hand',
+    title: 'Hand',
+    cell: (piece) => piece.hand ?? '',
+  },
+  {
     id: 'station',
     title: 'Station',
     align: 'right',
     sortBy: (piece) => piece.stationIn,
     cell: (piece) => <span className="no-wrap">{formatLength(piece.stationIn)}</span>,
   },
-  { id: 'cuts', title: 'Cuts', cell: (piece) => <Said text={piece.cuts} /> },
+  {
+    id: 'cuts',
+    title: 'Cuts',
+    cell: (piece) => (
+      <>
+        {piece.inPlace === true ? <span className="tag">In place</span> : null} <Said text={piece.cuts} />
+      </>
+    ),
+  },
 ];
 
 /** Every piece that is cut, with where it goes and its cuts. */

@@ -1,4 +1,5 @@
 import { phases } from '../../../core/eave/design-document.ts';
+import { stillToCut, stillToCutSentence } from '../../../core/job/still-to-cut.ts';
 import type { Takeoff, TakeoffLine } from '../../../core/takeoff/takeoff-types.ts';
 import { Panel } from '../../kit/panel.tsx';
 import { useJob } from '../job-context.ts';
@@ -14,7 +15,8 @@ import { PieceTable } from './piece-table.tsx';
 export function TakeoffSection() {
   const { computation } = useJob();
   if (computation.good === null) return <NoFigures />;
-  const { takeoff } = computation.good.result;
+  const { takeoff, eaves } = computation.good.result;
+  const left = stillToCut(eaves, takeoff.pieces, computation.good.input.design);
   return (
     <div className="stack">
       <Lacks />
@@ -30,6 +32,13 @@ export function TakeoffSection() {
           </>
         }
       >
+        {left.inPlace.length === 0 ? null : (
+          <p className="panel-note">
+            <Said
+              text={`${stillToCutSentence(left)} What is in place is no longer counted: these figures are of what is still to be done.`}
+            />
+          </p>
+        )}
         <TakeoffTable takeoff={takeoff} />
       </Panel>
       <Panel title={`Pieces: ${takeoff.pieces.length}`} look="flush" actions={<OldMark />}>
