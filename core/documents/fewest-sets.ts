@@ -15,7 +15,7 @@ export function fewestSets(count: number, sets: readonly (readonly number[])[]):
   const largest = Math.max(1, ...sets.map(({ length }) => length));
   let best = greedy(count, sets);
   let steps = 0;
-  const covered = new Array<number>(count).fill(0);
+  const covered = Array.from({ length: count }, () => 0);
 
   const search = (chosen: readonly number[], left: number): void => {
     steps += 1;

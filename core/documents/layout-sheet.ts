@@ -86,7 +86,7 @@ function eaveDrawings(parts: EaveParts, input: JobInput, result: JobResult): rea
     ...jointDrawings(parts, input.settings.fastening).map((drawing) => large(drawing, halfPage)),
     ...result.rakes
       .filter(({ eaveId }) => eaveId === layout.eaveId)
-      .map((rake) => large(drawRake(rake, parts), 0.95)),
+      .map((rake) => large(drawRake(rake, parts), wholePage)),
   ];
 }
 

@@ -143,7 +143,6 @@ function tailStations(
   jointsIn: readonly number[],
 ): readonly Shape[] {
   const tails = layout.extenders.filter(({ centreIn }) => inside(centreIn));
-  const isOn = ({ leftIn, rightIn }: Extender, at: number): boolean => at >= leftIn && at <= rightIn;
   const loose = jointsIn.filter((at) => inside(at) && !layout.extenders.some((tail) => isOn(tail, at)));
   const stops = [
     ...tails.map((tail) => ({
@@ -160,6 +159,10 @@ function tailStations(
     ...loose.map((at) => ({ atIn: at, text: `panel  ${formatLength(at)}` })),
   ].toSorted((a, b) => a.atIn - b.atIn);
   return stops.length === 0 ? [] : [runningAlong(box, box.minY, -tailLinePt, stops)];
+}
+
+function isOn({ leftIn, rightIn }: Extender, at: number): boolean {
+  return at >= leftIn && at <= rightIn;
 }
 
 function runningAlong(

@@ -83,7 +83,6 @@ function labels(
   const { bearing } = section;
   const [heelFoot, corner, seatEnd] = notch;
   if (bearing.kind === 'notched' && heelFoot !== undefined && corner !== undefined && seatEnd !== undefined) {
-    const middle = (a: Point, b: Point): Point => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
     const seat = middle(corner, seatEnd);
     const heel = middle(corner, heelFoot);
     texts.push(
@@ -105,6 +104,10 @@ function labels(
     );
   }
   return texts;
+}
+
+function middle(a: Point, b: Point): Point {
+  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
 
 function text(

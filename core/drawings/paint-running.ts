@@ -48,15 +48,6 @@ export function paintRunning(
     const place = placeOf(atIn);
     return (place[0] - zero[0]) * along[0] + (place[1] - zero[1]) * along[1];
   };
-  const line = (a: Pixel, b: Pixel): Primitive => ({
-    kind: 'line',
-    x1: a[0],
-    y1: a[1],
-    x2: b[0],
-    y2: b[1],
-    pen: 'dimension',
-  });
-
   const size = sizePt * pxPerPt;
   const tick = tickPt * pxPerPt;
   const wanted = stops.map((stop) => alongOf(stop.atIn));
@@ -92,6 +83,10 @@ export function paintRunning(
     });
   }
   return { primitives, texts: texts.painted };
+}
+
+function line(a: Pixel, b: Pixel): Primitive {
+  return { kind: 'line', x1: a[0], y1: a[1], x2: b[0], y2: b[1], pen: 'dimension' };
 }
 
 /** All figures in one row, as far out as they cover no other text. */

@@ -1,7 +1,7 @@
 import type { BoardEnd, FasciaPiece } from '../layout/layout-types.ts';
 import { clipToBox } from './clip.ts';
 import type { Point, Shape } from './drawing.ts';
-import { type PlanView, tailLineAt } from './plan-view.ts';
+import { type PlanLayout, type PlanView, tailLineAt } from './plan-view.ts';
 
 /** Fascia and sub-fascia boards with their marks and joints, along the line of the tails' ends. */
 export function edge(view: PlanView): readonly Shape[] {
@@ -24,14 +24,8 @@ function run(
   if (thicknessIn <= 0) return [];
   return pieces.flatMap((piece): readonly Shape[] => {
     const back = { fromIn: piece.fromIn + setIn(piece.leftEnd), toIn: piece.toIn - setIn(piece.rightEnd) };
-    const side = ({ fromIn, toIn }: { fromIn: number; toIn: number }, outIn: number): readonly Point[] =>
-      [
-        fromIn,
-        ...layout.extenders.map(({ centreIn }) => centreIn).filter((at) => at > fromIn && at < toIn),
-        toIn,
-      ].map((station): Point => [station, tailLineAt(layout, station) - outIn]);
     const points = clipToBox(
-      [...side(piece, standsOffIn + thicknessIn), ...side(back, standsOffIn).toReversed()],
+      [...side(layout, piece, standsOffIn + thicknessIn), ...side(layout, back, standsOffIn).toReversed()],
       box,
     );
     return points.length < 3
@@ -51,6 +45,16 @@ function run(
   function setIn(end: BoardEnd): number {
     return end === 'mitre' ? thicknessIn : end === 'inside-mitre' ? -thicknessIn : 0;
   }
+}
+
+/** One side of a board from end to end, so far outside the tails' ends, by way of the tails where it may bend. */
+function side(
+  layout: PlanLayout,
+  { fromIn, toIn }: { readonly fromIn: number; readonly toIn: number },
+  outIn: number,
+): readonly Point[] {
+  const tails = layout.extenders.map(({ centreIn }) => centreIn).filter((at) => at > fromIn && at < toIn);
+  return [fromIn, ...tails, toIn].map((station): Point => [station, tailLineAt(layout, station) - outIn]);
 }
 
 function marksAndJoints(view: PlanView): readonly Shape[] {

@@ -135,10 +135,6 @@ function crosses(
   },
 ): readonly Shape[] {
   const half = overlapIn / 2;
-  const quarters = (low: number, high: number): readonly number[] => [
-    low + (high - low) / 4,
-    high - (high - low) / 4,
-  ];
   const centres: Point[] = [];
   for (const y of quarters(box.minY, box.maxY)) {
     if (shared.left) centres.push([box.minX + half, y]);
@@ -152,4 +148,9 @@ function crosses(
     { kind: 'line', from: [x - crossIn, y], to: [x + crossIn, y], pen: 'old' },
     { kind: 'line', from: [x, y - crossIn], to: [x, y + crossIn], pen: 'old' },
   ]);
+}
+
+/** A quarter of the way in from either end. [in] */
+function quarters(low: number, high: number): readonly number[] {
+  return [low + (high - low) / 4, high - (high - low) / 4];
 }

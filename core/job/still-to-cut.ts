@@ -34,7 +34,6 @@ export function stillToCut(
   pieces: readonly Piece[],
   { asBuilt }: Pick<Design, 'asBuilt'>,
 ): StillToCut {
-  const key = (eaveId: string, extenderId: string): string => JSON.stringify([eaveId, extenderId]);
   const typed = new Map(asBuilt.map((entry) => [key(entry.eaveId, entry.extenderId), entry]));
   const tails = eaves.flatMap(({ eaveId, extenders }) =>
     extenders.map(
@@ -49,6 +48,10 @@ export function stillToCut(
     inPlace: pieces.filter(({ inPlace }) => inPlace === true),
     withoutTail: asBuilt.filter(({ eaveId, extenderId }) => !known.has(key(eaveId, extenderId))),
   };
+}
+
+function key(eaveId: string, extenderId: string): string {
+  return JSON.stringify([eaveId, extenderId]);
 }
 
 /**

@@ -21,6 +21,10 @@ function sheetOf(kind: SheetKind, change?: (file: JobFile) => void): Sheet {
 
 type Table = Extract<Block, { kind: 'table' }>;
 
+function paragraphs(sheet: Sheet): string {
+  return sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join('\n');
+}
+
 /** The table of tails under an eave's heading on the layout sheet. */
 function tailTable(sheet: Sheet, name: string): Table {
   const at = sheet.blocks.findIndex((block) => block.kind === 'heading' && block.text.endsWith(name));
@@ -171,13 +175,14 @@ describe('the crew lists', () => {
     }
   });
 
-  it('name the hand of a piece that is no mirror image of itself', () => {
-    for (const { mark, hand } of result.takeoff.pieces.filter((piece) => piece.hand !== undefined)) {
-      const row = tables(sheet)
-        .flatMap(({ rows }) => rows)
-        .find((one) => cell(one, 0) === mark);
-      if (row !== undefined) expect(JSON.stringify(row.cells)).toMatch(new RegExp(`${hand}|mitre`));
-    }
+  it('name the hand of a piece that is no mirror image of itself, in its own column or by its mitre', () => {
+    const handed = result.takeoff.pieces.filter(({ hand }) => hand !== undefined);
+    expect(handed.length).toBeGreaterThan(0);
+    const rows = new Map(
+      tables(sheet).flatMap(({ rows: own }) => own.map((row) => [cell(row, 0), row.cells] as const)),
+    );
+    for (const { mark, hand } of handed)
+      expect(JSON.stringify(rows.get(mark))).toMatch(new RegExp(`"${hand}"|mitre`));
   });
 });
 
@@ -312,8 +317,6 @@ describe('what is still to be cut', () => {
   it('is noted on the cut list and the saw list, and only once something is in place', () => {
     const [eave] = result.eaves;
     const extenderId = eave?.extenders[0]?.id ?? '';
-    const paragraphs = (sheet: Sheet) =>
-      sheet.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.text] : [])).join('\n');
     for (const kind of ['cut-list', 'saw-list'] as const) {
       expect(paragraphs(sheetOf(kind))).not.toContain('in place;');
       const begun = sheetOf(kind, (file) => {

@@ -32,6 +32,10 @@ describe('the axes of a piece', () => {
   });
 });
 
+function centre(values: readonly number[]): number {
+  return (Math.min(...values) + Math.max(...values)) / 2;
+}
+
 /** Whether a point lies in a polygon, by counting the edges that a level line from it crosses. */
 function inside([x, y]: readonly [number, number], polygon: readonly (readonly [number, number])[]): boolean {
   return (
@@ -55,7 +59,6 @@ describe('the nails of a lap', () => {
     expect(heads).toHaveLength(joint.nails.length);
     for (const [index, { points }] of heads.entries()) {
       const nail = joint.nails[index];
-      const centre = (values: readonly number[]) => (Math.min(...values) + Math.max(...values)) / 2;
       expect(centre(points.map(([x]) => x)) + joint.lap.toIn).toBeCloseTo(nail?.alongIn ?? Number.NaN, 9);
       // Two rows in a 2x6, 1 in. from each edge, within what the tail is turned to the line by.
       expect(Math.abs(centre(points.map(([, y]) => y)) - (nail?.row === 1 ? -1 : -4.5))).toBeLessThan(0.15);
@@ -64,9 +67,11 @@ describe('the nails of a lap', () => {
 
   it('are told as running dimensions of each row, and rows tell apart by the shape of their heads', () => {
     for (const { alongIn } of joint.nails) expect(textsOf(drawing)).toContain(formatLength(alongIn));
-    const corners = (row: number) =>
-      new Set(polygonsTitled(drawing, new RegExp(`^Row ${row},`)).map(({ points }) => points.length));
-    expect([corners(1), corners(2)]).toEqual([new Set([12]), new Set([4])]);
+    const [odd, even] = [1, 2].map(
+      (row) =>
+        new Set(polygonsTitled(drawing, new RegExp(`^Row ${row},`)).map(({ points }) => points.length)),
+    );
+    expect([odd, even]).toEqual([new Set([12]), new Set([4])]);
   });
 
   it('lie inside the piece: the extender drawn is as deep as its stock and reaches back to the lap', () => {

@@ -175,9 +175,11 @@ describe('the plan of an old house', () => {
   });
 
   it('has the sub-fascia between the tails and the fascia: 1-1/2 and 3/4 in. thick (PS 20-20, Table 3)', () => {
-    const thick = (title: RegExp) => extent(polygonTitled(drawing, title).points.map(([, y]) => y));
-    expect(thick(/^Sub-fascia /)).toBeCloseTo(1.5, 9);
-    expect(thick(/^Fascia /)).toBeCloseTo(0.75, 9);
+    const [sub, fascia] = [/^Sub-fascia /, /^Fascia /].map((title) =>
+      extent(polygonTitled(drawing, title).points.map(([, y]) => y)),
+    );
+    expect(sub).toBeCloseTo(1.5, 9);
+    expect(fascia).toBeCloseTo(0.75, 9);
   });
 
   it('shows where panels end against one another', () => {

@@ -103,8 +103,8 @@ describe('labels spread along a line', () => {
         const spreadOut = spread(wanted, gap);
         const squares = (at: readonly number[]): number =>
           at.reduce((sum, place, index) => sum + (place - (wanted[index] ?? 0)) ** 2, 0);
-        for (const [index, place] of spreadOut.entries())
-          if (index > 0) expect(place - (spreadOut[index - 1] ?? 0)).toBeGreaterThanOrEqual(gap - 1e-9);
+        for (const [index, place] of spreadOut.slice(1).entries())
+          expect(place - (spreadOut[index] ?? 0)).toBeGreaterThanOrEqual(gap - 1e-9);
         // Pushing every label to the right of the one before it is another way; it never moves them less.
         const pushed: number[] = [];
         for (const place of wanted)

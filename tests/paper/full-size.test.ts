@@ -53,6 +53,12 @@ function slanting(page: ReadPage | undefined, lengthPt: number): readonly Placed
   );
 }
 
+/** How steep a stroke stands. [deg] */
+function angle(line: PlacedLine | undefined): number {
+  const { x1, y1, x2, y2 } = line ?? { x1: 0, y1: 0, x2: 0, y2: 0 };
+  return (Math.atan2(Math.abs(y2 - y1), Math.abs(x2 - x1)) * 180) / Math.PI;
+}
+
 describe('a seat template on paper', () => {
   // 6/12, HAP 5 in., 5-1/2 in. deep: plumb depth 5.5 x 1.118034 = 6.14919; heel 6.14919 - 5 = 1.14919; seat 1.14919 / 0.5 = 2.29837;
   // throat 5 / 1.1180 = 4.472. Worked by hand from similar triangles.
@@ -67,13 +73,6 @@ describe('a seat template on paper', () => {
       expect(seat).toBeDefined();
       expect(heel).toBeDefined();
       // The seat stands as steep to the top edge as the roof falls: 26.565 degrees; the heel is square to it.
-      const angle = (line: PlacedLine | undefined) =>
-        (Math.atan2(
-          Math.abs((line?.y2 ?? 0) - (line?.y1 ?? 0)),
-          Math.abs((line?.x2 ?? 0) - (line?.x1 ?? 0)),
-        ) *
-          180) /
-        Math.PI;
       expect(angle(seat)).toBeCloseTo(26.565, 1);
       expect(angle(heel)).toBeCloseTo(90 - 26.565, 1);
       // The wall line runs plumb from the top edge to the seat's corner: 5 in., the height above the plate.
@@ -185,18 +184,19 @@ function shiftOf(pages: readonly ReadPage[], index: number, columns: number): re
   const [dx, dy] = shiftOf(pages, before, columns);
   const own = crossesOf(pages[index]);
   const others = crossesOf(pages[before]);
-  const furthest = (
-    crosses: readonly (readonly [number, number])[],
-    way: (cross: readonly [number, number]) => number,
-  ) => {
-    const most = Math.max(...crosses.map(way));
-    return crosses
-      .filter((cross) => Math.abs(way(cross) - most) < 1)
-      .toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
-  };
   const [mine, theirs] = inRow
     ? [furthest(own, ([x]) => -x)[0], furthest(others, ([x]) => x)[0]]
     : [furthest(own, ([, y]) => y)[0], furthest(others, ([, y]) => -y)[0]];
   if (mine === undefined || theirs === undefined) throw new Error('neighbouring pages share crosses');
   return [dx + theirs[0] - mine[0], dy + theirs[1] - mine[1]];
+}
+
+type Cross = readonly [number, number];
+
+/** The crosses that lie furthest in a direction, in order. */
+function furthest(crosses: readonly Cross[], way: (cross: Cross) => number): readonly Cross[] {
+  const most = Math.max(...crosses.map(way));
+  return crosses
+    .filter((cross) => Math.abs(way(cross) - most) < 1)
+    .toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
 }
