@@ -7,8 +7,9 @@ import type { EaveLayout } from '../layout/layout-types.ts';
 const nailingRoomIn = 0.5;
 
 /**
- * The design with tails added in the widest gaps, one after another, each as near to the middle of its gap as there is room.
- * Fewer where no gap has room between two rafters for one more.
+ * The design with tails added in the widest gaps, one after another, each as near to the middle of its gap as there is room;
+ * the others are pinned where they stand, so that the program takes none of them away again. Fewer where no gap has room
+ * between two rafters for one more.
  * @param design - of the eave. [in]
  * @param layout - as designed. [in]
  * @param count - how many more.
@@ -30,9 +31,26 @@ export function evenedDesign(design: EaveDesign, layout: EaveLayout, count: numb
   }
   return {
     ...design,
-    addedTails: [...design.addedTails, ...added],
+    pins: [...design.pins, ...pinsOf(design, layout)],
+    addedTails: [...design.addedTails, ...hungAlready(design, layout), ...added],
     layout: { ...design.layout, allowBlockHung: true },
   };
+}
+
+/** Pins for the tails at rafters that have none yet, as they stand. */
+function pinsOf({ pins }: EaveDesign, { extenders }: EaveLayout): EaveDesign['pins'] {
+  const pinned = new Set(pins.map(({ rafterId }) => rafterId));
+  return extenders.flatMap(({ method, rafterId, side }) =>
+    method === 'block-hung' || pinned.has(rafterId) ? [] : [{ rafterId, side, method }],
+  );
+}
+
+/** The tails that the program hangs by itself, as the person's own. */
+function hungAlready({ addedTails }: EaveDesign, { extenders }: EaveLayout): EaveDesign['addedTails'] {
+  const own = new Set(addedTails.map(({ id }) => id));
+  return extenders.flatMap(({ id, method, centreIn }) =>
+    method === 'block-hung' && !own.has(id) ? [{ id, stationIn: centreIn }] : [],
+  );
 }
 
 /** As near to the middle of the widest gap as a tail fits; of gaps without room the next widest is tried. [in] */
