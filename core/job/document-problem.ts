@@ -28,6 +28,13 @@ function sharedId(input: JobInput): Problem | undefined {
     firstShared(input.survey.rakes, ({ id }) => id, 'rake', 'survey.rakes', 'id') ??
     firstShared(input.design.rakes, ({ rakeId }) => rakeId, 'rake design', 'design.rakes', 'rakeId') ??
     firstShared(input.design.extraCosts, ({ id }) => id, 'extra cost', 'design.extraCosts', 'id') ??
+    firstShared(
+      input.design.cutting.onHand,
+      ({ id }) => id,
+      'board on hand',
+      'design.cutting.onHand',
+      'id',
+    ) ??
     firstShared(input.priceList, ({ id }) => id, 'price item', 'priceList', 'id')
   );
 }

@@ -1,7 +1,6 @@
-import { Decimal } from 'decimal.js';
 import type { CheckResult } from '../checks/check-types.ts';
 import { runChecks } from '../checks/run-checks.ts';
-import type { Board, CutPlan, UnplannedStock } from '../cutting/cut-plan-types.ts';
+import type { UnplannedStock } from '../cutting/cut-plan-types.ts';
 import type { Finding } from '../layout/layout-types.ts';
 import type { CostLine, Estimate } from '../pricing/estimate-types.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -12,8 +11,7 @@ import { coverEave } from '../takeoff/cover.ts';
 import { coverRakes } from '../takeoff/rake-cover.ts';
 import { eavesToTakeOff } from '../takeoff/takeoff-context.ts';
 import type { Piece, TakeoffLine } from '../takeoff/takeoff-types.ts';
-import { decimalText, type DecimalText, usd } from '../units/money.ts';
-import { sixteenthsUp } from '../units/sixteenths.ts';
+import { cutPlanJson } from './cut-plan-json.ts';
 import { cutText } from './cut-text.ts';
 import { eaveJson } from './eave-json.ts';
 import type { JobInput } from './job-file.ts';
@@ -57,7 +55,9 @@ export function resultsJson(input: JobInput, result: JobResult) {
       crewDays: result.takeoff.crewDays,
       lacks: result.takeoff.lacks.map(problemJson),
     },
-    cutPlans: result.cutPlans.map((plan) => cutPlanJson(plan, input)),
+    cutPlans: result.cutPlans.map((plan, index) =>
+      cutPlanJson(plan, result.cuttingProblems[index]?.problem, input),
+    ),
     unplanned: result.unplanned.map(unplannedJson),
     estimate: estimateJson(result.estimate, input),
     findings: result.findings.map(findingJson),
@@ -149,41 +149,6 @@ function needJson(need: TakeoffLine['need']) {
     default:
       return assertNever(need);
   }
-}
-
-function cutPlanJson(plan: CutPlan, { settings: { cutting } }: JobInput) {
-  return {
-    group: plan.group,
-    section: plan.stock.section,
-    grade: plan.stock.grade,
-    kerfSixteenths: sixteenthsUp(cutting.kerfIn),
-    endTrimSixteenths: sixteenthsUp(cutting.endTrimIn),
-    costUsd: plan.costUsd,
-    boundUsd: plan.boundUsd,
-    gapPercent: percent(plan.gap),
-    status: plan.status,
-    yieldPercent: percent(plan.yield),
-    oneLengthUsd: plan.oneLengthUsd,
-    oneLengthFt: plan.oneLengthFt,
-    boards: plan.boards.map(boardJson),
-  } satisfies Json;
-}
-
-function boardJson(board: Board) {
-  return {
-    number: board.number,
-    itemId: board.itemId,
-    lengthSixteenths: board.lengthSixteenths,
-    lengthText: cutText(board.lengthSixteenths),
-    priceUsd: usd(new Decimal(board.priceCents).div(100)),
-    pieces: board.items.map(({ mark, lengthSixteenths }) => ({
-      mark,
-      lengthSixteenths: lengthSixteenths,
-      lengthText: cutText(lengthSixteenths),
-    })),
-    offcutSixteenths: board.offcutSixteenths,
-    offcutText: cutText(board.offcutSixteenths),
-  } satisfies Json;
 }
 
 function unplannedJson(stock: UnplannedStock) {
@@ -294,9 +259,4 @@ function problemJson(problem: Problem) {
     sentence: problemSentence(problem),
     field: problem.field ?? null,
   } satisfies Json;
-}
-
-/** A ratio in percent, to 2 decimals half up. [%] */
-function percent(ratio: number): DecimalText {
-  return decimalText(new Decimal(ratio).times(100).toDecimalPlaces(2, Decimal.ROUND_HALF_UP));
 }

@@ -59,6 +59,26 @@ export const eaveEntryLabels = {
   kickUpRaiseIn: 'Kick-up raised at the wall',
 } as const;
 
+/** Names of what a job wants of its boards, the same at the entry and wherever it is told. */
+export const boardEntryLabels = {
+  pins: 'Pinned boards',
+  forbiddenLengthsFt: 'Lengths to buy on this job',
+  usdPerBoard: 'A board fewer is worth',
+  useOnHand: 'Use what is on hand',
+  section: 'Section',
+  grade: 'Grade',
+  lengthIn: 'Length',
+  count: 'Count',
+  valueUsd: 'Worth of one',
+  suppliers: 'Where to buy',
+} as const;
+
+/** The name of an entry of what a job wants of its boards, by the last part of its path; undefined for any other. */
+export function boardEntryName(key: string): string | undefined {
+  const names: Readonly<Record<string, string>> = boardEntryLabels;
+  return Object.hasOwn(names, key) ? names[key] : undefined;
+}
+
 /** The name of an entry of an eave or of what the checks ask for; undefined where its own words say enough. */
 export function eaveEntryName(key: string): string | undefined {
   const names: Readonly<Record<string, string>> = eaveEntryLabels;

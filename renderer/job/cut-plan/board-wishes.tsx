@@ -1,4 +1,5 @@
 import { itemsOfStock } from '../../../core/pricing/stock-lengths.ts';
+import { boardEntryLabels } from '../../../core/trace/entry-labels.ts';
 import { Panel } from '../../kit/panel.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { withValueAt } from '../editor/documents.ts';
@@ -16,7 +17,7 @@ export function BoardWishes() {
   return (
     <Panel title="What this job wants of its boards" actions={<ChoiceCost id="all" than="the cheapest" />}>
       <fieldset className="plain-group">
-        <legend className="field-label">Lengths to buy on this job</legend>
+        <legend className="field-label">{boardEntryLabels.forbiddenLengthsFt}</legend>
         <div className="board-lengths">
           {lengths.map((feet) => {
             const isForbidden = cutting.forbiddenLengthsFt.includes(feet);
@@ -47,7 +48,7 @@ export function BoardWishes() {
       <div className="wish-row">
         <JobEntry
           path={`${path}.usdPerBoard`}
-          label="A board fewer is worth"
+          label={boardEntryLabels.usdPerBoard}
           before="$"
           hint="To carry and handle. The plan takes dearer boards where that saves more than this for each."
         />

@@ -1,5 +1,6 @@
 import { Plus, X } from 'lucide-react';
 import type { BoardOnHand } from '../../../core/eave/job-cutting.ts';
+import { boardEntryLabels } from '../../../core/trace/entry-labels.ts';
 import { Button } from '../../kit/button.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
@@ -40,18 +41,18 @@ export function OnHand() {
         </p>
       ) : (
         <div className="wish-row">
-          <JobSwitch path="design.cutting.useOnHand" label="Use what is on hand" />
+          <JobSwitch path="design.cutting.useOnHand" label={boardEntryLabels.useOnHand} />
           <ChoiceCost id="on-hand" than="buying all of it" />
         </div>
       )}
       {onHand.map((board, at) => (
         <fieldset key={board.id} className="sub-list-row on-hand-row">
           <legend className="visually-hidden">Board on hand {at + 1}</legend>
-          <JobWords path={`${list}.${at}.section`} label="Section" maxLength={12} />
-          <JobWords path={`${list}.${at}.grade`} label="Grade" maxLength={60} />
-          <JobEntry path={`${list}.${at}.lengthIn`} label="Length" />
-          <JobEntry path={`${list}.${at}.count`} label="Count" />
-          <JobEntry path={`${list}.${at}.valueUsd`} label="Worth of one" before="$" />
+          <JobWords path={`${list}.${at}.section`} label={boardEntryLabels.section} maxLength={12} />
+          <JobWords path={`${list}.${at}.grade`} label={boardEntryLabels.grade} maxLength={60} />
+          <JobEntry path={`${list}.${at}.lengthIn`} label={boardEntryLabels.lengthIn} />
+          <JobEntry path={`${list}.${at}.count`} label={boardEntryLabels.count} />
+          <JobEntry path={`${list}.${at}.valueUsd`} label={boardEntryLabels.valueUsd} before="$" />
           <IconButton
             label={`Remove board on hand ${at + 1}`}
             icon={<X size={14} aria-hidden="true" />}

@@ -7,6 +7,7 @@ import {
   supplierWays,
 } from '../../../core/job/supplier-ways.ts';
 import { supplierName, wayWords } from '../../../core/documents/supplier-words.ts';
+import { boardEntryLabels } from '../../../core/trace/entry-labels.ts';
 import { formatUsd } from '../../../core/units/money.ts';
 import { Button } from '../../kit/button.tsx';
 import { Panel } from '../../kit/panel.tsx';
@@ -36,7 +37,7 @@ export function Suppliers({ sums }: { readonly sums: TriedSums }) {
     editor.change(what, (now) => withValueAt(now, path, [...names]));
   return (
     <Panel
-      title="Where to buy"
+      title={boardEntryLabels.suppliers}
       look="flush"
       actions={
         chosen.length === 0 ? null : (

@@ -1,6 +1,6 @@
 import type { Problem } from '../../../core/problems/problem.ts';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
-import { rakeEntryName } from '../../../core/trace/entry-labels.ts';
+import { boardEntryName, rakeEntryName } from '../../../core/trace/entry-labels.ts';
 import { entryWords } from '../../../core/trace/entry-value.ts';
 import type { Documents } from '../editor/documents.ts';
 import { sections } from '../sections.ts';
@@ -28,10 +28,6 @@ const names: Readonly<Record<string, string>> = {
   label: 'what it is',
   estimateOn: 'day of the prices',
   itemId: 'bought as',
-  valueUsd: 'worth of one',
-  usdPerBoard: 'worth of a board fewer',
-  forbiddenLengthsFt: 'lengths to buy',
-  suppliers: 'where to buy',
 };
 
 /**
@@ -47,7 +43,7 @@ export function placeOfField(path: string, documents: Documents, prices: readonl
   if (root === 'priceList')
     return { name: prices[Number(keys[0])]?.description ?? 'prices', screen: 'Price list' };
   const screen = sections[whereIs(path, documents).section];
-  const name = [ownerWords(path, documents), ...(rakeWords(keys) ?? fieldWords(keys))]
+  const name = [ownerWords(path, documents), ...(labelWords(keys) ?? fieldWords(keys))]
     .filter((word) => word !== '')
     .join(', ');
   return { name: name === '' ? entryWords(root ?? '') : name, screen };
@@ -118,23 +114,19 @@ function ownerWords(path: string, documents: Documents): string {
   return what === undefined ? eave : `${eave}, ${what(Number(at) + 1)}`;
 }
 
-/** What an entry of a rake is called on the screen; undefined for any other entry. */
-function rakeWords([list, , ...keys]: readonly string[]): readonly string[] | undefined {
-  const name = list === 'rakes' ? rakeEntryName(keys.join('.')) : undefined;
+/** What an entry of a rake or of a job's boards is called on the screen; undefined for any other entry. */
+function labelWords([list, , ...keys]: readonly string[]): readonly string[] | undefined {
+  const name =
+    list === 'rakes'
+      ? rakeEntryName(keys.join('.'))
+      : list === 'cutting'
+        ? boardEntryName(keys.at(-1) ?? '')
+        : undefined;
   return name === undefined ? undefined : [`${name.charAt(0).toLowerCase()}${name.slice(1)}`];
 }
 
 function fieldWords(keys: readonly string[]): readonly string[] {
-  const listed = [
-    'eaves',
-    'rakes',
-    'asBuilt',
-    'extraCosts',
-    'exclusions',
-    'cutting',
-    'onHand',
-    ...Object.keys(innerWords),
-  ];
+  const listed = ['eaves', 'rakes', 'asBuilt', 'extraCosts', 'exclusions', ...Object.keys(innerWords)];
   return keys
     .filter((key) => !/^\d+$/.test(key) && !listed.includes(key))
     .map((key) => names[key] ?? entryWords(key));
