@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Decimal } from 'decimal.js';
@@ -9,10 +10,14 @@ import { readJobFile } from '../../core/job/read-job-file.ts';
 import { ensureBrowser } from '../app/ensure-browser.ts';
 import { sideBySide } from './measure.ts';
 import { lengthenJob } from './lengthen-job.ts';
+import { timeLayout } from './layout.ts';
 import { timeStart } from './start-time.ts';
 import { timeStore } from './store.ts';
 
-/** `npm run bench`: medians and ratios, measured side by side in one run. One line of JSON a figure. */
+/**
+ * `npm run bench`: medians and ratios, measured side by side in one run. One line of JSON a figure. The exact cut plans
+ * come last, in a process of their own that is given what follows `--` (cutting.ts).
+ */
 const sample = readSample();
 const long = lengthenJob(sample, 50);
 
@@ -55,8 +60,13 @@ for (const [name, input] of [
   });
 }
 
+for (const figures of await timeLayout()) print('layout of an eave', figures);
 print('start to first usable screen', await timeStart(ensureBrowser()));
 print('a shop after ten years beside one of 200 jobs', await timeStore());
+
+const cutting = fileURLToPath(new URL('cutting.ts', import.meta.url));
+process.exitCode =
+  spawnSync(process.execPath, [cutting, ...process.argv.slice(2)], { stdio: 'inherit' }).status ?? 1;
 
 function readSample(): JobInput {
   const text = readFileSync(
