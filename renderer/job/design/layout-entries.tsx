@@ -55,6 +55,9 @@ export function LayoutEntries({ index }: { readonly index: number }) {
       </div>
       <div className="switches">
         <JobSwitch path={at('layout.panelJointsOnTails')} label="Panel joints land on tails" />
+        {design.layout.panelJointsOnTails ? (
+          <JobSwitch path={at('layout.wholePanels')} label="Tails are hung so that panels stay whole" />
+        ) : null}
       </div>
       <h3 className="entries-title">Besides beside the rafter, the program may set tails</h3>
       <div className="switches">
