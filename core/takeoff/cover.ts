@@ -96,6 +96,7 @@ function sheathingOf(eave: EaveToTakeOff, input: JobInput): Pick<CoveredEave, 'c
     coverIn: sheet.widthIn,
     boardIn: sheet.lengthIn,
     gapIn: panelGapIn,
+    cutBack: eave.design.layout.panelJointsOnTails,
   });
   return { cover: { kind, item, strip, sheet, boards }, coverLacks };
 }

@@ -6,17 +6,27 @@ import { coursesOf, type SheathingStrip } from './sheathing-strip.ts';
  * Lays the courses of a cover from the edge up, joints on the new tails, staggered from course to course.
  * @param layout - for the tails. [in]
  * @param strip - what is covered. [in]
- * @param size - width and length of one board, and the gap at its edges. [in]
+ * @param size - width and length of one board, the gap at its edges, and whether boards are cut back to tails. [in]
  */
 export function layCover(
   { extenders }: Pick<EaveLayout, 'extenders'>,
   strip: Pick<SheathingStrip, 'widthIn' | 'breakIn' | 'fromIn' | 'toIn'>,
-  { coverIn, boardIn, gapIn }: { readonly coverIn: number; readonly boardIn: number; readonly gapIn: number },
+  {
+    coverIn,
+    boardIn,
+    gapIn,
+    cutBack = true,
+  }: {
+    readonly coverIn: number;
+    readonly boardIn: number;
+    readonly gapIn: number;
+    readonly cutBack?: boolean;
+  },
 ): readonly CoverBoard[] {
   let below: readonly number[] = [];
   return coursesOf(strip, coverIn, gapIn).flatMap(({ lowIn, highIn }, index) => {
     const { fromIn, toIn } = strip;
-    const laid = layCourse({ fromIn, toIn, tails: extenders, boardIn, gapIn }, below);
+    const laid = layCourse({ fromIn, toIn, tails: extenders, boardIn, gapIn, cutBack }, below);
     below = jointsOfCourse(laid).map(({ stationIn }) => stationIn);
     return laid.map((board) => ({ ...board, course: index + 1, lowIn, highIn }));
   });

@@ -39,6 +39,8 @@ export type Course = {
   readonly boardIn: number;
   /** Left at every joint: 1/8 in. between panels, nothing between planks. */
   readonly gapIn: number;
+  /** False: boards stay whole, and a joint falls where it does. */
+  readonly cutBack?: boolean;
 };
 
 /** A board of a course, before it has its place up the slope. */
@@ -58,6 +60,7 @@ const dustIn = 1e-6;
  * @returns boards from left to right; not rounded. [in]
  */
 export function layCourse(course: Course, avoidIn: readonly number[] = []): readonly LaidBoard[] {
+  if (course.cutBack === false) return boardsBetween(course, wholeJoints(course, avoidIn));
   const joints: CourseJoint[] = [];
   let startIn = course.fromIn;
   while (startIn + course.boardIn < course.toIn - dustIn) {
@@ -71,6 +74,26 @@ export function layCourse(course: Course, avoidIn: readonly number[] = []): read
 /** The joints of a course, from left to right. */
 export function jointsOfCourse(boards: readonly LaidBoard[]): readonly CourseJoint[] {
   return boards.flatMap(({ rightJoint }) => (rightJoint === null ? [] : [rightJoint]));
+}
+
+/** Joints of whole boards, wherever they fall; the first board is half one where the course below has its joints there. */
+function wholeJoints(course: Course, avoidIn: readonly number[]): readonly CourseJoint[] {
+  const joints: CourseJoint[] = [];
+  const stepIn = course.boardIn + course.gapIn;
+  const firstIn = course.fromIn + course.boardIn + course.gapIn / 2;
+  const below = avoidIn.some((stationIn) => Math.abs(stationIn - firstIn) < leastBoardIn / 2);
+  for (
+    let stationIn = below ? firstIn - course.boardIn / 2 : firstIn;
+    stationIn - course.gapIn / 2 < course.toIn - dustIn;
+    stationIn += stepIn
+  ) {
+    const on = course.tails.find((tail) => {
+      const { leastIn, mostIn } = roomForJoint(tail, course.gapIn);
+      return stationIn >= leastIn - dustIn && stationIn <= mostIn + dustIn;
+    });
+    joints.push({ stationIn, tailId: on?.id ?? null });
+  }
+  return joints;
 }
 
 /** The furthest joint that a board reaches from its left end. */

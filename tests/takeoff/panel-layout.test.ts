@@ -66,6 +66,18 @@ describe('a course of panels', () => {
     expect(jointsOfCourse(boards)[0]).toEqual({ stationIn: 96.0625, tailId: null });
   });
 
+  test('stays whole where joints need not land on tails, and says which of them do', () => {
+    const boards = layCourse(course({ tails: tails(20, 44, 96, 118, 180, 239), cutBack: false }));
+    expect(jointsOfCourse(boards)).toEqual([
+      { stationIn: 96.0625, tailId: 't96' },
+      { stationIn: 192.1875, tailId: null },
+    ]);
+    expect(boards.map(({ whole }) => whole)).toEqual([true, true, false]);
+    // The course above begins with half a panel, so that its joints stand 4 ft away.
+    const above = layCourse(course({ cutBack: false }), [96.0625, 192.1875]);
+    expect(jointsOfCourse(above).map(({ stationIn }) => stationIn)).toEqual([48.0625, 144.1875]);
+  });
+
   test('leaves no sliver at its end: the joint before it moves to an earlier tail', () => {
     // 204 in.: joints at 96 and 192 would leave 12 in.
     const boards = layCourse(course({ toIn: 204, tails: tails(...every(16, 204)) }));
