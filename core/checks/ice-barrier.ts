@@ -1,3 +1,4 @@
+import { edgeBoards } from '../eave/edge-boards.ts';
 import { formatLength } from '../units/format-length.ts';
 import { slopeFactor } from '../units/pitch.ts';
 import { found, held, lacking, type Check, source, step, wholeEave } from './answer.ts';
@@ -29,7 +30,7 @@ export const iceBarrier: Check = {
     const factor = slopeFactor(survey.pitchRisePer12);
     const greatest = greatestOverhang(eave);
     const outIn =
-      greatest.overhangIn + (eave.design.sheathing.coversFascia ? eave.fasciaStock.thicknessIn : 0);
+      greatest.overhangIn + (eave.design.sheathing.coversFascia ? edgeBoards(eave.design).thicknessIn : 0);
     const steep = survey.pitchRisePer12 >= steepRisePer12;
     const widthIn = Math.max((outIn + survey.wallThicknessIn + insideIn) * factor, steep ? steepLeastIn : 0);
     const fromFaceIn = Math.max((outIn + insideIn) * factor, steep ? steepLeastIn : 0);

@@ -1,3 +1,4 @@
+import { edgeBoards } from '../eave/edge-boards.ts';
 import { held, lacking, type Check, source, step } from './answer.ts';
 import { greatestOverhang } from './greatest-overhang.ts';
 import { atMost, length, plain } from './measured.ts';
@@ -28,7 +29,7 @@ export const lotLine: Check = {
           "Enter the level distance from the wall's framing face to the lot line it faces, in the survey.",
       });
     const { overhangIn, at } = greatestOverhang(eave);
-    const fasciaIn = eave.fasciaStock.thicknessIn;
+    const fasciaIn = edgeBoards(eave.design).thicknessIn;
     const leftIn = lotLineIn - overhangIn - fasciaIn - gutterWidthIn;
     const freeOverhangIn = lotLineIn - freeIn - fasciaIn - gutterWidthIn;
     const shorter = freeOverhangIn >= 1 ? ` An overhang of ${atMost(freeOverhangIn)} would keep 5 ft.` : '';
