@@ -66,8 +66,9 @@ export type Board = {
 };
 
 /**
- * What shows that no plan is cheaper. `exact-bound`: a bound in whole numbers meets the cost. `solver-tree`: a search in
- * floating point was closed. `none`: not shown; bound and gap as they stand.
+ * What shows that no plan is cheaper. `exact-bound`: whole numbers alone; every cheaper purchase is ruled out by a bound that
+ * can be reckoned again. `solver-tree`: a search that reckons in floating point left nothing cheaper. `none`: not shown;
+ * bound and gap as they stand.
  */
 export type ProofKind = 'exact-bound' | 'solver-tree' | 'none';
 

@@ -6,7 +6,7 @@ import { cutOfWorths } from './composition-cut.ts';
 import { cuttingModel, type ModelAndPins } from './cutting-model.ts';
 import { emptyPlan, makePlan, type PlanParts } from './make-plan.ts';
 import { bestOneLength } from './one-length.ts';
-import { planLoads } from './plan-loads.ts';
+import { atOnce, planLoads, type Effort } from './plan-loads.ts';
 import { stockGroup } from './stock-group.ts';
 import type { CutPlan, CuttingProblem } from './cut-plan-types.ts';
 
@@ -27,11 +27,13 @@ export function planCuts(problem: CuttingProblem): Result<CutPlan, Problem> {
 /** The best that is found at once, as parts of a plan, and the patterns met on the way. */
 export function quickParts(
   problem: CuttingProblem,
+  effort: Effort = atOnce,
+  stopped?: () => boolean,
 ): Result<{ readonly parts: PlanParts; readonly pool: readonly Column[] }, Problem> {
   const modelled = cuttingModel(problem);
   if (!modelled.ok) return modelled;
   const { model, pins } = modelled.value;
-  const planned = planLoads(model);
+  const planned = planLoads(model, effort, stopped);
   if (planned === undefined) return fail({ code: 'not-enough-boards', stock: stockGroup(problem.stock) });
   const whole = wholeModel(problem, modelled.value);
   const oneLength = whole === undefined ? null : bestOneLength(whole);

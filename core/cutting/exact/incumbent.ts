@@ -1,6 +1,7 @@
 import { isBetter } from '../better-loads.ts';
 import type { CompositionCut } from '../composition-cut.ts';
 import { centsOf, type Load } from '../cutting-model.ts';
+import type { ProvenBound } from '../lower-bound.ts';
 import { makePlan, type PlanParts } from '../make-plan.ts';
 import { purchaseSums } from '../purchase-sums.ts';
 import type { CutPlan, CuttingProblem, ProofKind } from '../cut-plan-types.ts';
@@ -19,6 +20,8 @@ export type Incumbent = {
   readonly offer: (loads: readonly Load[] | undefined, phase: SolveProgress['phase']) => void;
   /** Takes a bound that is higher, and what shows it. [cents] */
   readonly raise: (cents: number, proof: Exclude<ProofKind, 'none'>, phase: SolveProgress['phase']) => void;
+  /** Takes better worths, with the bound that they prove. */
+  readonly strengthen: (proven: ProvenBound) => void;
   readonly tell: (phase: SolveProgress['phase']) => void;
   /** Whether bound and cost are one, here or in another solve of the same problem. */
   readonly closed: () => boolean;
@@ -87,6 +90,11 @@ export function startIncumbent(problem: CuttingProblem, quick: PlanParts, contro
       if (lifted <= parts.boundCents) return;
       parts = { ...parts, boundCents: lifted, proof };
       tell(phase);
+    },
+    strengthen(proven) {
+      const bound = Math.min(sums.notBelow(proven.cents), cents());
+      parts = { ...parts, proven, boundCents: Math.max(parts.boundCents, bound) };
+      tell('bound');
     },
     tell,
     closed,

@@ -1,8 +1,11 @@
 import type { Problem } from '../../problems/problem.ts';
 import { ok, type Result } from '../../result.ts';
 import type { CutPlan, CuttingProblem } from '../cut-plan-types.ts';
-import { emptyPlan } from '../make-plan.ts';
+import { emptyPlan, type PlanParts } from '../make-plan.ts';
+import type { Column } from '../column.ts';
+import type { ProvenBound } from '../lower-bound.ts';
 import { quickParts } from '../plan-cuts.ts';
+import { atLeisure, atOnce } from '../plan-loads.ts';
 import { breakTies } from './break-ties.ts';
 import { startCompositions, walkCompositions, type CompositionSearch } from './composition-walk.ts';
 import { startIncumbent, type Incumbent } from './incumbent.ts';
@@ -27,11 +30,11 @@ export function solveExactly(
   if (problem.items.length === 0) return ok(emptyPlan(problem));
   const quick = quickParts(problem);
   if (!quick.ok) return quick;
-  const { parts, pool } = quick.value;
-  const { model, proven } = parts;
-  const incumbent = startIncumbent(problem, parts, control);
+  const { model } = quick.value.parts;
+  const incumbent = startIncumbent(problem, quick.value.parts, control);
   incumbent.tell('quick');
-  const compositions = startCompositions(model, proven, pool, programs, parts.cuts);
+  const { proven, pool } = thorough(problem, quick.value, incumbent);
+  const compositions = startCompositions(model, proven, pool, programs, quick.value.parts.cuts);
   if (strategy === 'arc-flow' && !incumbent.stopped()) searchArcs(model, proven, programs, incumbent);
   if (!incumbent.stopped()) searchCompositions(compositions, incumbent);
   if (!incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
@@ -39,6 +42,24 @@ export function solveExactly(
   const tiesProven =
     incumbent.boundCents() === incumbent.cents() && breakTies(compositions, incumbent, incumbent.interrupted);
   return ok(incumbent.plan(tiesProven, compositions.cuts.slice(1)));
+}
+
+/** Worths and patterns of a thorough relaxation: those of the quick plan, unless it drew sizes together. */
+function thorough(
+  problem: CuttingProblem,
+  quick: { readonly parts: PlanParts; readonly pool: readonly Column[] },
+  incumbent: Incumbent,
+): { readonly proven: ProvenBound; readonly pool: readonly Column[] } {
+  const { model, proven } = quick.parts;
+  const asItStands = { proven, pool: quick.pool };
+  if (model.sizes.length <= atOnce.mostSizes || incumbent.stopped()) return asItStands;
+  const again = quickParts(problem, atLeisure, incumbent.interrupted);
+  if (!again.ok) return asItStands;
+  const { parts, pool } = again.value;
+  incumbent.offer(parts.loads, 'dive');
+  if (parts.proven.parts <= proven.parts) return asItStands;
+  incumbent.strengthen(parts.proven);
+  return { proven: parts.proven, pool };
 }
 
 /** Goes through numbers of boards until the cheapest that allow a plan are found. */
