@@ -5,7 +5,7 @@ import { type RunningProgram, startProgram } from './running-program.ts';
 import { openPage, type WatchedPage } from './watched-page.ts';
 
 /** Longest that a test in a browser may take on a busy machine. [ms] */
-const longestMs = 120_000;
+const longestMs = 300_000;
 
 /** The program and a browser, started before the tests of a file and ended behind them. */
 export type ProgramAndBrowser = {

@@ -9,6 +9,7 @@ import { addEave, removeEave } from '../../renderer/job/editor/eave-list.ts';
 import { removeRafter } from '../../renderer/job/editor/rafter-list.ts';
 import {
   addTail,
+  hungForRafter,
   idAfterMove,
   isPinned,
   moveTail,
@@ -40,13 +41,21 @@ function designOf(documents: Documents) {
 const built = (eaveId: string, extenderId: string) => asBuiltSchema.parse({ eaveId, extenderId });
 
 const house = oneEave(['16', '40', '64']);
-const beside: TailInHand = { id: 'r2', method: 'side', rafterId: 'r2', side: 'right', centreIn: 41.5 };
+const beside: TailInHand = {
+  id: 'r2',
+  method: 'side',
+  rafterId: 'r2',
+  side: 'right',
+  centreIn: 41.5,
+  because: 'preferred',
+};
 const hungByProgram: TailInHand = {
   id: 'gap-1',
   method: 'block-hung',
   rafterId: 'r1',
   side: 'right',
   centreIn: 28.25,
+  because: 'gap',
 };
 
 describe('a tail that is let go on the wall', () => {
@@ -127,8 +136,10 @@ describe('a tail taken in hand', () => {
   test('is left to the program again by releasing it', () => {
     const pinned = pinAsItStands(house, 0, beside);
     expect(designOf(pinned).pins).toEqual([{ rafterId: 'r2', side: 'right', method: 'side' }]);
-    expect(releaseTail(pinned, 0, 'r2').design).toEqual(house.design);
-    expect(releaseTail(addTail(house, 0, 28), 0, 't1').design).toEqual(house.design);
+    expect(releaseTail(pinned, 0, beside).design).toEqual(house.design);
+    expect(releaseTail(addTail(house, 0, 28), 0, { ...hungByProgram, id: 't1' }).design).toEqual(
+      house.design,
+    );
   });
 
   test('bears an id that no rafter has, and takes what was built of it along when it goes', () => {
@@ -138,7 +149,7 @@ describe('a tail taken in hand', () => {
       built(eaveId, 't1'),
       built(eaveId, 'r1'),
     ]);
-    const without = releaseTail(hung, 0, 't1');
+    const without = releaseTail(hung, 0, { ...hungByProgram, id: 't1' });
     expect(without.design.asBuilt.map(({ extenderId }) => extenderId)).toEqual(['r1']);
   });
 
@@ -147,6 +158,27 @@ describe('a tail taken in hand', () => {
     const own = { ...hungByProgram, id: 't1' };
     expect(removeTail(addTail(house, 0, 28), 0, own).design).toEqual(house.design);
     expect(designOf(removeTail(house, 0, hungByProgram)).layout.baysWithoutTail).toEqual(['r1']);
+  });
+});
+
+describe('a tail hung for a rafter by its pin', () => {
+  // Rafter 2's tail is to hang in the bay on its left, which rafter 1 names.
+  const pinned = pinTail(house, 0, 'r2', { side: 'left', method: 'block-hung' });
+  const tail: TailInHand = { ...hungByProgram, because: 'pinned' };
+
+  test('is held by that pin, and released with it', () => {
+    expect(isPinned(designOf(pinned), tail)).toBe(true);
+    expect(hungForRafter(designOf(pinned), [{ id: 'r1' }, { id: 'r2' }], tail)).toBe('r2');
+    expect(releaseTail(pinned, 0, tail).design).toEqual(house.design);
+  });
+
+  test('leaves its rafter without where it is taken away or brought elsewhere', () => {
+    expect(designOf(removeTail(pinned, 0, tail)).pins).toEqual([{ rafterId: 'r2', side: 'none' }]);
+    const moved = designOf(moveTail(pinned, 0, tail, { kind: 'hung', stationIn: 50 }));
+    expect(moved.pins).toEqual([{ rafterId: 'r2', side: 'none' }]);
+    expect(moved.addedTails).toEqual([{ id: 't1', stationIn: 50 }]);
+    const back = { kind: 'beside', rafterId: 'r2', rafterNumber: 2, side: 'right', stationIn: 41.5 } as const;
+    expect(designOf(moveTail(pinned, 0, tail, back)).pins).toEqual([{ rafterId: 'r2', side: 'right' }]);
   });
 });
 

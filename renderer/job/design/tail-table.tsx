@@ -10,7 +10,15 @@ import { OldMark } from '../parts/old-mark.tsx';
 import { Said } from '../parts/said.tsx';
 import { StationEntry } from './hand/station-entry.tsx';
 import { useTailHand } from './hand/tail-hand.ts';
-import { pinMove, releaseMove, removeMove, standMove, type Tails } from './hand/tail-moves.ts';
+import {
+  pinMove,
+  pinOf,
+  rafterOf,
+  releaseMove,
+  removeMove,
+  standMove,
+  type Tails,
+} from './hand/tail-moves.ts';
 import { isClashing, whyWords } from './hand/tail-words.ts';
 import { methodLabel, methodsFor } from './hand/use-tail-choices.ts';
 import { useTailMoves } from './hand/use-tail-moves.ts';
@@ -73,6 +81,7 @@ function TailRow(props: { readonly tails: Tails; readonly tail: Extender }) {
   const { tails, tail } = props;
   const hand = useTailHand();
   const { eaveId } = tails.layout;
+  const rafter = rafterOf(tails, tail);
   return (
     <tr data-tail-row={tail.id} data-state={hand.tail?.id === tail.id ? 'chosen' : undefined}>
       <th scope="row" className="no-wrap">
@@ -92,10 +101,10 @@ function TailRow(props: { readonly tails: Tails; readonly tail: Extender }) {
       <td>
         <RafterOf layout={tails.layout} rafterId={tail.rafterId} isHung={isHung(tail)} />
       </td>
-      {isHung(tail) ? (
+      {rafter === undefined ? (
         <td colSpan={2}>{methodLabel(tail.method)}</td>
       ) : (
-        <StandCells tails={tails} rafterId={tail.rafterId} tail={tail} />
+        <StandCells tails={tails} rafterId={rafter.id} tail={tail} />
       )}
       <td>
         {whyWords(tail)}
@@ -169,7 +178,8 @@ function StandCells(props: {
   const pin = tails.design.pins.find((one) => one.rafterId === rafterId);
   const rafter = tails.layout.rafters.find(({ id }) => id === rafterId);
   if (rafter === undefined) return <td colSpan={2} />;
-  const side = tail?.side ?? tails.design.preferredSide;
+  const side =
+    pin === undefined || pin.side === 'none' ? (tail?.side ?? tails.design.preferredSide) : pin.side;
   const isFixed = tail?.inPlace === true;
   return (
     <>
@@ -184,18 +194,9 @@ function StandCells(props: {
             ['right', 'Right'],
             ['none', 'No tail'],
           ]}
-          onChange={(chosen) => {
-            const { method } = pin ?? {};
-            go(
-              standMove(
-                tails,
-                rafter,
-                chosen === 'free'
-                  ? null
-                  : { side: chosen, ...(method === undefined || chosen === 'none' ? {} : { method }) },
-              ),
-            );
-          }}
+          onChange={(chosen) =>
+            go(standMove(tails, rafter, chosen === 'free' ? null : pinOf(chosen, pin?.method)))
+          }
         />
       </td>
       <td className="grid-cell">
@@ -205,7 +206,7 @@ function StandCells(props: {
           isDisabled={isFixed}
           choices={[
             ['free', tail === null ? 'By program' : `${methodShort[tail.method]} (program)`],
-            ...methodsFor(tails.layout, { rafterId }).map((method) => [method, methodShort[method]] as const),
+            ...methodsFor(tails.layout, rafterId).map((method) => [method, methodShort[method]] as const),
           ]}
           onChange={(chosen) =>
             go(standMove(tails, rafter, chosen === 'free' ? { side } : { side, method: chosen }))

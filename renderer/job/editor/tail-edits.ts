@@ -9,7 +9,10 @@ import { nextId } from './next-id.ts';
 export type TailPin = { readonly side: 'left' | 'right' | 'none'; readonly method?: Method };
 
 /** The tail that is taken in hand. */
-export type TailInHand = Pick<Extender, 'id' | 'method' | 'rafterId' | 'side' | 'centreIn'>;
+export type TailInHand = Pick<Extender, 'id' | 'method' | 'rafterId' | 'side' | 'centreIn' | 'because'>;
+
+/** Rafters of an eave in order, as survey and layout both know them. */
+type Rafters = readonly { readonly id: string }[];
 
 /** Whether a tail hangs between rafters. */
 export function isHung({ method }: Pick<Extender, 'method'>): boolean {
@@ -17,10 +20,33 @@ export function isHung({ method }: Pick<Extender, 'method'>): boolean {
 }
 
 /**
+ * The rafter whose pin has a tail hung in the bay beside it; undefined where the tail stands by a rafter, is one that the
+ * person added, or that the program hung of its own.
+ */
+export function hungForRafter(
+  design: Pick<EaveDesign, 'pins' | 'addedTails'>,
+  rafters: Rafters,
+  tail: Pick<TailInHand, 'id' | 'method' | 'rafterId' | 'because'>,
+): string | undefined {
+  if (!isHung(tail) || tail.because !== 'pinned' || design.addedTails.some(({ id }) => id === tail.id))
+    return undefined;
+  const next = rafters[rafters.findIndex(({ id }) => id === tail.rafterId) + 1];
+  return design.pins.find(
+    ({ rafterId, side, method }) =>
+      method === 'block-hung' &&
+      ((rafterId === tail.rafterId && side === 'right') || (rafterId === next?.id && side === 'left')),
+  )?.rafterId;
+}
+
+function raftersOf(documents: Documents, design: EaveDesign): Rafters {
+  return documents.survey.eaves.find(({ id }) => id === design.eaveId)?.rafters ?? [];
+}
+
+/**
  * The id that the next tail of the person's own gets.
  * @param rafters - of the eave, whose tails bear the rafters' ids.
  */
-export function nextTailId(design: EaveDesign, rafters: readonly { readonly id: string }[]): string {
+export function nextTailId(design: EaveDesign, rafters: Rafters): string {
   return nextId(
     't',
     [...design.addedTails, ...rafters].map(({ id }) => id),
@@ -45,10 +71,9 @@ export function pinTail(
 export function addTail(documents: Documents, designIndex: number, stationIn: number): Documents {
   const design = documents.design.eaves[designIndex];
   if (design === undefined) return documents;
-  const rafters = documents.survey.eaves.find(({ id }) => id === design.eaveId)?.rafters ?? [];
   return withValueAt(documents, `design.eaves.${designIndex}.addedTails`, [
     ...design.addedTails,
-    { id: nextTailId(design, rafters), stationIn },
+    { id: nextTailId(design, raftersOf(documents, design)), stationIn },
   ]);
 }
 
@@ -65,29 +90,30 @@ export function moveTail(
   const design = documents.design.eaves[designIndex];
   if (design === undefined) return documents;
   const added = design.addedTails.findIndex(({ id }) => id === tail.id);
-  if (place.kind === 'hung') {
-    if (added >= 0)
-      return withValueAt(
-        documents,
-        `design.eaves.${designIndex}.addedTails.${added}.stationIn`,
-        place.stationIn,
-      );
-    const left = isHung(tail) ? documents : pinTail(documents, designIndex, tail.rafterId, { side: 'none' });
-    return addTail(left, designIndex, place.stationIn);
-  }
+  if (place.kind === 'hung' && added >= 0)
+    return withValueAt(
+      documents,
+      `design.eaves.${designIndex}.addedTails.${added}.stationIn`,
+      place.stationIn,
+    );
+  // The rafter that it leaves stays without; one that hung of its own leaves none.
+  const fromRafter = isHung(tail) ? hungForRafter(design, raftersOf(documents, design), tail) : tail.rafterId;
+  const goesOn = place.kind === 'beside' && place.rafterId === fromRafter;
   const left =
     added >= 0
       ? removeAdded(documents, designIndex, added)
-      : isHung(tail) || tail.rafterId === place.rafterId
+      : fromRafter === undefined || goesOn
         ? documents
-        : pinTail(documents, designIndex, tail.rafterId, { side: 'none' });
-  return pinTail(left, designIndex, place.rafterId, { side: place.side });
+        : pinTail(documents, designIndex, fromRafter, { side: 'none' });
+  return place.kind === 'hung'
+    ? addTail(left, designIndex, place.stationIn)
+    : pinTail(left, designIndex, place.rafterId, { side: place.side });
 }
 
 /** The id that a tail bears once it was brought to a place. */
 export function idAfterMove(
   design: EaveDesign,
-  rafters: readonly { readonly id: string }[],
+  rafters: Rafters,
   tail: TailInHand,
   place: DropPlace,
 ): string {
@@ -103,12 +129,14 @@ export function pinAsItStands(documents: Documents, designIndex: number, tail: T
 }
 
 /** Leaves a tail to the program again: one of the person's own goes, and the program hangs one where it is needed. */
-export function releaseTail(documents: Documents, designIndex: number, tailId: string): Documents {
+export function releaseTail(documents: Documents, designIndex: number, tail: TailInHand): Documents {
   const design = documents.design.eaves[designIndex];
-  const added = design?.addedTails.findIndex(({ id }) => id === tailId) ?? -1;
-  return added >= 0
-    ? removeAdded(documents, designIndex, added)
-    : pinTail(documents, designIndex, tailId, null);
+  if (design === undefined) return documents;
+  if (!isHung(tail)) return pinTail(documents, designIndex, tail.rafterId, null);
+  const added = design.addedTails.findIndex(({ id }) => id === tail.id);
+  if (added >= 0) return removeAdded(documents, designIndex, added);
+  const forRafter = hungForRafter(design, raftersOf(documents, design), tail);
+  return forRafter === undefined ? documents : pinTail(documents, designIndex, forRafter, null);
 }
 
 /**
@@ -118,9 +146,11 @@ export function releaseTail(documents: Documents, designIndex: number, tailId: s
 export function removeTail(documents: Documents, designIndex: number, tail: TailInHand): Documents {
   const design = documents.design.eaves[designIndex];
   if (design === undefined) return documents;
-  if (!isHung(tail)) return pinTail(documents, designIndex, tail.rafterId, { side: 'none' });
-  if (design.addedTails.some(({ id }) => id === tail.id)) return releaseTail(documents, designIndex, tail.id);
-  return leaveBay(documents, designIndex, tail.rafterId, true);
+  if (design.addedTails.some(({ id }) => id === tail.id)) return releaseTail(documents, designIndex, tail);
+  const ofRafter = isHung(tail) ? hungForRafter(design, raftersOf(documents, design), tail) : tail.rafterId;
+  return ofRafter === undefined
+    ? leaveBay(documents, designIndex, tail.rafterId, true)
+    : pinTail(documents, designIndex, ofRafter, { side: 'none' });
 }
 
 /** Lets the program hang no tail of its own in the bay right of a rafter, or lets it again. */
@@ -141,9 +171,9 @@ export function leaveBay(
 }
 
 /** Whether the person holds a tail in its place. */
-export function isPinned(design: EaveDesign, tail: Pick<Extender, 'id' | 'rafterId' | 'method'>): boolean {
+export function isPinned(design: EaveDesign, tail: TailInHand): boolean {
   return isHung(tail)
-    ? design.addedTails.some(({ id }) => id === tail.id)
+    ? tail.because === 'pinned' || design.addedTails.some(({ id }) => id === tail.id)
     : design.pins.some(({ rafterId }) => rafterId === tail.rafterId);
 }
 

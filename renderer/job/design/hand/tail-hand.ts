@@ -6,6 +6,7 @@ import type { EaveLayout, Extender } from '../../../../core/layout/layout-types.
 import type { EaveSurvey } from '../../../../core/survey/survey-document.ts';
 import { inputOf, type Surroundings } from '../../compute/computation.ts';
 import type { Documents } from '../../editor/documents.ts';
+import { hungForRafter } from '../../editor/tail-edits.ts';
 import { useJob } from '../../job-context.ts';
 
 /** An edit of the job, not made yet. */
@@ -71,7 +72,7 @@ export function useTailsOf(eaveId: string, designIndex: number, design: EaveDesi
     },
     [editor],
   );
-  const tail = layout?.extenders.find(({ id }) => id === (shown?.tailId ?? takenId));
+  const tail = tailOf(layout, madeOf?.design ?? design, shown?.tailId ?? takenId);
   return useMemo(
     () => ({
       eaveId,
@@ -86,6 +87,16 @@ export function useTailsOf(eaveId: string, designIndex: number, design: EaveDesi
       make,
     }),
     [eaveId, designIndex, design, layout, madeOf, tail, shown, make],
+  );
+}
+
+/** A tail by its id; by its rafter's where it is hung for one. */
+function tailOf(layout: EaveLayout | null, design: EaveDesign, tailId: string | null): Extender | undefined {
+  if (layout === null || tailId === null) return undefined;
+  const { extenders, rafters } = layout;
+  return (
+    extenders.find(({ id }) => id === tailId) ??
+    extenders.find((tail) => hungForRafter(design, rafters, tail) === tailId)
   );
 }
 

@@ -1,5 +1,5 @@
-import type { EaveDesign } from '../../../../core/eave/design-document.ts';
-import type { EaveLayout, Extender } from '../../../../core/layout/layout-types.ts';
+import type { EaveDesign, Method } from '../../../../core/eave/design-document.ts';
+import type { EaveLayout, Extender, PlacedRafter } from '../../../../core/layout/layout-types.ts';
 import type { Problem } from '../../../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../../../core/result.ts';
 import { formatLength } from '../../../../core/units/format-length.ts';
@@ -7,6 +7,7 @@ import type { Documents } from '../../editor/documents.ts';
 import { type DropPlace, dropPlace, rafterAt } from '../../editor/drop-place.ts';
 import {
   addTail,
+  hungForRafter,
   idAfterMove,
   isHung,
   moveTail,
@@ -38,6 +39,17 @@ const besideWithinIn = 1 / 32;
 
 export function thicknessOf({ leftIn, rightIn }: Extender): number {
   return rightIn - leftIn;
+}
+
+/** The rafter that a tail belongs to: it stands by it, or was hung for it; undefined of one that hangs of its own. */
+export function rafterOf({ design, layout }: Tails, tail: Extender): PlacedRafter | undefined {
+  const rafterId = isHung(tail) ? hungForRafter(design, layout.rafters, tail) : tail.rafterId;
+  return layout.rafters.find(({ id }) => id === rafterId);
+}
+
+/** A pin; without a method the program chooses it. */
+export function pinOf(side: TailPin['side'], method: Method | undefined): TailPin {
+  return method === undefined || side === 'none' ? { side } : { side, method };
 }
 
 /** Brings a tail to a place; null where it stands there already, or was built where it stands. */
@@ -134,7 +146,7 @@ export function pinMove({ designIndex, design, layout }: Tails, tail: Extender):
 export function releaseMove({ designIndex }: Tails, tail: Extender): TailMove {
   return {
     what: `releasing ${tail.mark}`,
-    edit: (documents) => releaseTail(documents, designIndex, tail.id),
+    edit: (documents) => releaseTail(documents, designIndex, tail),
     thenTake: isHung(tail) ? null : tail.id,
   };
 }

@@ -1,12 +1,12 @@
 import type { Method } from '../../../../core/eave/design-document.ts';
-import type { EaveLayout, Extender } from '../../../../core/layout/layout-types.ts';
+import type { EaveLayout } from '../../../../core/layout/layout-types.ts';
 import { choiceWords } from '../../../../core/trace/choice-words.ts';
 import { keysInWords } from '../../../commands/command-table.ts';
 import { isMac } from '../../../commands/platform.ts';
 import type { MenuGroup } from '../../../kit/menu.tsx';
-import { isHung, isPinned } from '../../editor/tail-edits.ts';
+import { isPinned } from '../../editor/tail-edits.ts';
 import { useJob } from '../../job-context.ts';
-import { hangBehind, pinMove, releaseMove, removeMove, standMove } from './tail-moves.ts';
+import { hangBehind, pinMove, pinOf, rafterOf, releaseMove, removeMove, standMove } from './tail-moves.ts';
 import { useTailMoves } from './use-tail-moves.ts';
 
 /** What can be done with a tail; nothing where it is not there. */
@@ -18,31 +18,34 @@ export function useTailChoices(tailId: string | null): readonly MenuGroup[] {
   const { layout, design } = tails;
   const isHeld = isPinned(design, tail);
   const behind = hangBehind(tails, tail);
-  const rafter = { id: tail.rafterId, number: tail.rafterNumber };
-  const stands: readonly MenuGroup[] = isHung(tail)
-    ? []
-    : [
-        {
-          title: 'Side',
-          choices: (['left', 'right'] as const).map((side) => ({
-            id: `side-${side}`,
-            label: side === 'left' ? 'Left of the rafter' : 'Right of the rafter',
-            isDisabled: tail.inPlace,
-            ...now(tail.side === side),
-            run: () => go(standMove(tails, rafter, { side })),
-          })),
-        },
-        {
-          title: 'Method',
-          choices: methodsFor(layout, tail).map((method) => ({
-            id: `method-${method}`,
-            label: methodLabel(method),
-            isDisabled: tail.inPlace,
-            ...now(tail.method === method),
-            run: () => go(standMove(tails, rafter, { side: tail.side, method })),
-          })),
-        },
-      ];
+  const rafter = rafterOf(tails, tail);
+  const pin = design.pins.find(({ rafterId }) => rafterId === rafter?.id);
+  const sideNow = pin === undefined || pin.side === 'none' ? tail.side : pin.side;
+  const stands: readonly MenuGroup[] =
+    rafter === undefined
+      ? []
+      : [
+          {
+            title: 'Side',
+            choices: (['left', 'right'] as const).map((side) => ({
+              id: `side-${side}`,
+              label: side === 'left' ? 'Left of the rafter' : 'Right of the rafter',
+              isDisabled: tail.inPlace,
+              ...now(sideNow === side),
+              run: () => go(standMove(tails, rafter, pinOf(side, pin?.method))),
+            })),
+          },
+          {
+            title: 'Method',
+            choices: methodsFor(layout, rafter.id).map((method) => ({
+              id: `method-${method}`,
+              label: methodLabel(method),
+              isDisabled: tail.inPlace,
+              ...now(tail.method === method),
+              run: () => go(standMove(tails, rafter, { side: sideNow, method })),
+            })),
+          },
+        ];
   return [
     ...stands,
     {
@@ -77,12 +80,9 @@ function now(isNow: boolean): { readonly keys?: string } {
 }
 
 /** The methods that a rafter's tail can have: the gable's own for the rafters at either end. */
-export function methodsFor(
-  { rafters }: Pick<EaveLayout, 'rafters'>,
-  { rafterId }: Pick<Extender, 'rafterId'>,
-): readonly Method[] {
+export function methodsFor({ rafters }: Pick<EaveLayout, 'rafters'>, rafterId: string): readonly Method[] {
   const isAtEnd = rafters[0]?.id === rafterId || rafters.at(-1)?.id === rafterId;
-  const anywhere = ['side', 'filler', 'full-length'] as const;
+  const anywhere = ['side', 'filler', 'block-hung', 'full-length'] as const;
   return isAtEnd ? [...anywhere, 'outer-face', 'end-replacement'] : anywhere;
 }
 
