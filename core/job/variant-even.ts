@@ -2,6 +2,7 @@ import type { EaveDesign } from '../eave/design-document.ts';
 import { solidStretches } from '../layout/bays.ts';
 import type { Interval } from '../layout/in-the-way.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
+import { centreOf } from '../layout/tail-place.ts';
 
 /** Least clear room for nailing on each side of a hung tail. [in] Common practice, no source. */
 const nailingRoomIn = 0.5;
@@ -61,10 +62,9 @@ function widestGapPlace(
 ): number | undefined {
   const solid = solidStretches([...occupied, ...tails]);
   const [from, to] = [rafters[0]?.rightFaceIn ?? 0, rafters.at(-1)?.leftFaceIn ?? 0];
-  const centre = ({ leftIn, rightIn }: Interval): number => (leftIn + rightIn) / 2;
   const gaps = tails.slice(1).flatMap((right, index) => {
     const left = tails[index];
-    return left === undefined ? [] : [{ fromIn: centre(left), toIn: centre(right) }];
+    return left === undefined ? [] : [{ fromIn: centreOf(left), toIn: centreOf(right) }];
   });
   for (const gap of gaps.toSorted((a, b) => b.toIn - b.fromIn - (a.toIn - a.fromIn))) {
     const middleIn = (gap.fromIn + gap.toIn) / 2;

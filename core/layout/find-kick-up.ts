@@ -81,11 +81,14 @@ function findBreak(eaveId: string, pitch: number, extenders: readonly Extender[]
 }
 
 function breakWords(leastIn: number, mostIn: number): string {
-  const one = (outIn: number): string =>
-    Math.abs(outIn) < untoldIn
-      ? 'at the wall line'
-      : `${formatLength(Math.abs(outIn))} ${outIn < 0 ? 'inside' : 'outside'} the wall line`;
-  return one(leastIn) === one(mostIn) ? one(leastIn) : `from ${one(leastIn)} to ${one(mostIn)}`;
+  const [least, most] = [breakAt(leastIn), breakAt(mostIn)];
+  return least === most ? least : `from ${least} to ${most}`;
+}
+
+function breakAt(outIn: number): string {
+  return Math.abs(outIn) < untoldIn
+    ? 'at the wall line'
+    : `${formatLength(Math.abs(outIn))} ${outIn < 0 ? 'inside' : 'outside'} the wall line`;
 }
 
 function rangeWords(values: readonly number[]): string {

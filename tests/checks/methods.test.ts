@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { eaveToCheck } from '../../core/checks/eave-to-check.ts';
 import { dressedSection } from '../../core/lumber/dressed-sizes.ts';
 import { lapOf } from '../../core/takeoff/lap.ts';
 import { staggeredNails } from '../../core/takeoff/stagger.ts';
@@ -15,17 +16,47 @@ function joisted(change: Change = {}): Change {
   return { ...change, eave: { rafters, ...change.eave } };
 }
 
+/** The third rafter's tail on a filler past its joist. */
+function filled(change: Change = {}): Change {
+  return joisted({
+    ...change,
+    eaveDesign: { layout: { ...besideOnly, allowFiller: true }, ...change.eaveDesign },
+  });
+}
+
+/** The third rafter is rotten, so that a whole one goes in beside it. */
+function whole(change: Change = {}): Change {
+  return {
+    ...change,
+    eave: {
+      rafters: [12, 36, 60, 84, 108].map((readingIn, index) => ({
+        id: `r${index + 1}`,
+        readingIn,
+        ...(index === 2 ? { condition: 'rotten' } : {}),
+      })),
+      ...change.eave,
+    },
+    eaveDesign: { layout: { ...besideOnly, allowFullLength: true }, ...change.eaveDesign },
+  };
+}
+
+/** Roof live load that the checks take over the first eave's overhang. [psf] */
+function roofLiveOf(change: Change): number | undefined {
+  const job = fullJob(change);
+  const result = resultOf(job);
+  const [layout] = result.eaves;
+  return layout === undefined ? undefined : eaveToCheck(job, result, layout)?.loads.roofLivePsf;
+}
+
+function roofingAt(kickUpPitchRisePer12: number) {
+  return checkOf('roofing-pitch', { eaveDesign: { kickUpPitchRisePer12, layout: besideOnly } });
+}
+
 function assumptionsOf(check: string, change: Change): string {
   return checkOf(check, change).assumptions.join(' ');
 }
 
 describe('a tail on a filler', () => {
-  const filled = (change: Change = {}): Change =>
-    joisted({
-      ...change,
-      eaveDesign: { layout: { ...besideOnly, allowFiller: true }, ...change.eaveDesign },
-    });
-
   test('asks for a nail that is longer by the filler: 30d stands 1-1/2 in. deep, 16d half an inch', () => {
     // NDS 2018, 12.1.6.4: six diameters. 4-1/2 - 1-1/2 - 1-1/2 = 1-1/2 of 6 x 0.207 = 1.242; 3-1/2 leaves 1/2 of 0.972.
     expect(checkOf('nail-penetration', filled())).toMatchObject({
@@ -87,20 +118,6 @@ describe('the nails that the checks reckon', () => {
 });
 
 describe('a whole rafter', () => {
-  /** The third rafter is rotten, so that a whole one goes in beside it. */
-  const whole = (change: Change = {}): Change => ({
-    ...change,
-    eave: {
-      rafters: [12, 36, 60, 84, 108].map((readingIn, index) => ({
-        id: `r${index + 1}`,
-        readingIn,
-        ...(index === 2 ? { condition: 'rotten' } : {}),
-      })),
-      ...change.eave,
-    },
-    eaveDesign: { layout: { ...besideOnly, allowFullLength: true }, ...change.eaveDesign },
-  });
-
   test('bends in its span as an independent beam solution by direct stiffness says', () => {
     const check = checkOf('full-length', whole());
     const [dead, moment] = [/Load on the overhang/, /Moment in the span/].map(
@@ -164,25 +181,19 @@ describe('a kicked-up tail', () => {
     }
   });
 
-  test('bends at the plate as any tail does, under the snow of its own flatter pitch', () => {
-    const flat = checkOf('bending', kicked);
-    expect(flat.verdict).not.toBe('not-covered');
-    const snow = { site: { groundSnowPsf: 40 } };
-    const sloped = (change: Change) =>
-      checkOf('bending', change)
-        .why.map(({ withNumbers }) => withNumbers)
-        .join(' ');
-    expect(sloped({ ...kicked, ...snow })).not.toBe(sloped(snow));
+  test('bends at the plate as any tail does, under the loads of its own flatter pitch', () => {
+    // IRC Table R301.6: 20 psf below 4/12; ASCE 7-16, Eq. 4.8-1: 18 at 6/12.
+    expect(checkOf('bending', kicked)).toMatchObject({ limit: { unit: 'psi' } });
+    expect(['within', 'beyond']).toContain(checkOf('bending', kicked).verdict);
+    expect([roofLiveOf(kicked), roofLiveOf({})]).toEqual([20, 18]);
   });
 
   test('is held against the least pitch of asphalt shingles', () => {
     // IRC R905.2.2, from memory.
-    const at = (kickUpPitchRisePer12: number) =>
-      checkOf('roofing-pitch', { eaveDesign: { kickUpPitchRisePer12, layout: besideOnly } });
-    expect(at(3)).toMatchObject({ verdict: 'within', value: { number: 3 }, limit: { number: 2 } });
-    expect(at(3).assumptions.join(' ')).toMatch(/two layers of underlayment/);
-    expect(at(1.5)).toMatchObject({ verdict: 'beyond' });
-    expect(at(1.5).remedy).toMatch(/kick-up of 2\/12 or steeper/);
+    expect(roofingAt(3)).toMatchObject({ verdict: 'within', value: { number: 3 }, limit: { number: 2 } });
+    expect(roofingAt(3).assumptions.join(' ')).toMatch(/two layers of underlayment/);
+    expect(roofingAt(1.5)).toMatchObject({ verdict: 'beyond' });
+    expect(roofingAt(1.5).remedy).toMatch(/kick-up of 2\/12 or steeper/);
     expect(checkOf('roofing-pitch', { site: { roofing: 'slate-1/4' } }).verdict).toBe('not-covered');
   });
 });

@@ -62,11 +62,14 @@ function levelCut(
     x: tailTop.x + share * (uncutBottom.x - tailTop.x),
     y: tailTop.y + share * (uncutBottom.y - tailTop.y),
   };
-  const levelThrough = (through: Point): Line => ({ through, along: { x: 1, y: 0 } });
   const levelEnd = meet(levelThrough(kept), bottom);
   return levelEnd.x >= 0
     ? { tailBottom: kept, levelEnd }
     : { tailBottom: meet(levelThrough(heel), tailCut), levelEnd: heel };
+}
+
+function levelThrough(through: Point): Line {
+  return { through, along: { x: 1, y: 0 } };
 }
 
 /** The back end's cut through its top corner. */

@@ -54,6 +54,10 @@ const job = fullJob(uneven);
 const found = variants(job);
 const extendersOf = ({ design }: Variant) => resultOf({ ...job, design }).eaves[0]?.extenders ?? [];
 
+function methods(variant: Variant) {
+  return extendersOf(variant).map(({ method }) => method);
+}
+
 describe('variants of a layout', () => {
   test('begin with the design as it stands, which differs nowhere', () => {
     expect(Object.keys(found)).toEqual([...variantKeys]);
@@ -94,7 +98,6 @@ describe('variants of a layout', () => {
   });
 
   test('with fillers hang none, and with hung tails fill none', () => {
-    const methods = (variant: Variant) => extendersOf(variant).map(({ method }) => method);
     expect(methods(found.fillers)).not.toContain('block-hung');
     expect(methods(found.fillers)).toContain('filler');
     expect(methods(found.hung)).not.toContain('filler');

@@ -103,13 +103,16 @@ describe('no way out is proposed', () => {
   });
 });
 
+function openTails(section: string) {
+  return makeDesign({ extender: { section }, soffit: { kind: 'open' } });
+}
+
 describe('open tails that come below a window head', () => {
   it('clear in shallower stock, since they meet the wall as they are deep', () => {
     const eave = makeEave([16, 40], { pitchRisePer12: 7, heightAbovePlateIn: 4, windowHeadBelowPlateIn: 1 });
-    const design = (section: string) => makeDesign({ extender: { section }, soffit: { kind: 'open' } });
-    const layout = layOut(eave, design('2x6'));
+    const layout = layOut(eave, openTails('2x6'));
     // 5.5 x 1.1577 = 6.367 is more than 4 + 1; 3.5 x 1.1577 = 4.052 is less.
     expect(way(layout, 'shallower-stock').section).toBe('2x4');
-    expect(layOut(eave, design('2x4')).headRoom?.roomIn).toBeCloseTo(5 - 4.0519, 3);
+    expect(layOut(eave, openTails('2x4')).headRoom?.roomIn).toBeCloseTo(5 - 4.0519, 3);
   });
 });

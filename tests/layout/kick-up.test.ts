@@ -38,6 +38,14 @@ function problemOf(...[survey, design]: Parameters<typeof layOut>): Problem {
   return laid.problem;
 }
 
+/**
+ * Where a flush tail on the level line leaves its rafter's side: 3.5 x 1.20185 + (6.05 - own height), times 3, along its
+ * slope of 1.05409. [in]
+ */
+function lap(heightIn: number): number {
+  return (3.5 * Math.hypot(1, 2 / 3) + 6.05 - heightIn) * 3 * Math.hypot(1, 1 / 3);
+}
+
 describe('kicked-up tails', () => {
   it('all have the one flatter pitch, and end on one level line', () => {
     const { extenders, fasciaLine } = layOut(steep(), kicked());
@@ -95,9 +103,6 @@ describe('what is told of a kick-up', () => {
       /leaves the rafter/.test(text),
     );
     expect(short).toHaveLength(1);
-    // Flush tails on one line: 3.5 x 1.20185 + (6.05 - own height), times 3, along the slope 1.05409.
-    const lap = (heightIn: number) =>
-      (3.5 * Math.hypot(1, 2 / 3) + 6.05 - heightIn) * 3 * Math.hypot(1, 1 / 3);
     const ends = [lap(6.5), lap(5.5)].map(formatInches).join(' to ');
     expect(short[0]).toContain(
       `Rafters 1-5: the kicked-up tail leaves the rafter's side ${ends} inside the wall`,

@@ -2,13 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { makeEave } from '../survey/make-eave.ts';
 import { layOut } from './make-layout.ts';
 
-const at = (values: readonly (readonly [stationIn: number, value: number])[]) =>
-  values.map(([stationIn, value], index) => ({ id: `x${index}`, stationIn, outIn: value, upIn: value }));
+type Values = readonly (readonly [stationIn: number, value: number])[];
 
-function questions(wall: Parameters<typeof at>[0], plate: Parameters<typeof at>[0] = []) {
+function questions(wall: Values, plate: Values = []) {
   const eave = makeEave([16, 40, 64], {
-    wallReadings: at(wall).map(({ upIn: _, ...rest }) => rest),
-    plateReadings: at(plate).map(({ outIn: _, ...rest }) => rest),
+    wallReadings: wall.map(([stationIn, outIn], index) => ({ id: `w${index}`, stationIn, outIn })),
+    plateReadings: plate.map(([stationIn, upIn], index) => ({ id: `p${index}`, stationIn, upIn })),
   });
   return layOut(eave).findings.filter(({ topic }) => topic === 'measure-again');
 }

@@ -40,6 +40,11 @@ function findings(layout: EaveLayout, topic: string): readonly string[] {
   return layout.findings.filter((one) => one.topic === topic).map(({ text }) => text);
 }
 
+/** What 16 in. leave of themselves along the wall that bows 3/4 in. out at 10 ft. [in] */
+function leftAt(stationIn: number): number {
+  return 16 - 0.75 * (1 - Math.abs(stationIn - 120) / 120);
+}
+
 describe('a straight fascia on a bowed wall', () => {
   it('has every tail end on one line, parallel to the reference line', () => {
     fc.assert(
@@ -84,11 +89,10 @@ describe('a straight fascia on a bowed wall', () => {
   it('worked by hand: 3/4 in. out at 10 ft leaves 15-1/4 in. there, 15.55 at the rafters beside it', () => {
     const { extenders, lineInPlan } = layOut(makeEave([88, 120, 152], { wallReadings: bowedOut }));
     // 88 and 152: 0.75 x 88 / 120 = 0.55 out; less half an extender's and half a rafter's thickness to its centre, 1-1/2.
-    const at = (stationIn: number): number => 16 - 0.75 * (1 - Math.abs(stationIn - 120) / 120);
     expect(extenders.map(({ centreIn }) => centreIn)).toEqual([89.5, 121.5, 153.5]);
     for (const { centreIn, overhangLevelIn } of extenders)
-      expect(overhangLevelIn).toBeCloseTo(at(centreIn), 12);
-    expect(at(120)).toBe(15.25);
+      expect(overhangLevelIn).toBeCloseTo(leftAt(centreIn), 12);
+    expect(leftAt(120)).toBe(15.25);
     expect(lineInPlan).toMatchObject({
       kind: 'straight',
       from: 'reference-line',
@@ -126,8 +130,8 @@ describe("a fascia that follows the wall's bow", () => {
         const design = makeDesign({ fasciaInPlan: 'follow' });
         const bowed = layOut(makeEave(stations, { wallReadings }), design);
         const straight = layOut(makeEave(stations), design);
-        expect(bowed.extenders.map(({ wallOutIn: _, ...rest }) => rest)).toEqual(
-          straight.extenders.map(({ wallOutIn: _, ...rest }) => rest),
+        expect(bowed.extenders.map((extender) => ({ ...extender, wallOutIn: 0 }))).toEqual(
+          straight.extenders,
         );
         expect(bowed.lineInPlan.outIn).toBeNull();
       }),

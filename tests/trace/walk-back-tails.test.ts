@@ -101,18 +101,19 @@ describe.each(jobs)('walking back through %s', (_, change) => {
   });
 });
 
-describe('a single step', () => {
-  const steps = (name: string) => {
-    const change = jobs.find(([told]) => told === name)?.[1];
-    const job = fullJob(change);
-    const result = resultOf(job);
-    return {
-      result,
-      extenders: result.eaves[0]?.extenders ?? [],
-      of: (ref: string) => explain(ref, job, result),
-    };
+/** One of the jobs, its tails, and a step of its walk back. */
+function steps(name: string) {
+  const change = jobs.find(([told]) => told === name)?.[1];
+  const job = fullJob(change);
+  const result = resultOf(job);
+  return {
+    result,
+    extenders: result.eaves[0]?.extenders ?? [],
+    of: (ref: string) => explain(ref, job, result),
   };
+}
 
+describe('a single step', () => {
   test("leads from a tail's own overhang to the two readings beside it, as they were read", () => {
     const { of, extenders } = steps('a filler');
     const tail = extenders.find(({ rafterNumber }) => rafterNumber === 4);

@@ -20,7 +20,6 @@ export function shearOverGap(joint: DowelJoint, gapIn: number): YieldValue {
   const { diameterIn: d, mainIn: lm, sideIn: ls } = joint;
   const [qm, qs] = [joint.mainFe * d, joint.sideFe * d];
   const moment = (joint.fyb * d ** 3) / 6;
-  const balance = (a: number, b: number, c: number): number => (-b + Math.sqrt(b ** 2 - 4 * a * c)) / (2 * a);
   const crushed = { main: (qm * lm ** 2) / 4, side: (qs * ls ** 2) / 4 };
   const reduction = reductionTerm(d);
   const loads: Readonly<Record<YieldMode, number>> = {
@@ -34,6 +33,11 @@ export function shearOverGap(joint: DowelJoint, gapIn: number): YieldValue {
   const modes = mapModes(loads, (load) => load / reduction);
   const governing = yieldModes.reduce((least, mode) => (modes[mode] < modes[least] ? mode : least));
   return { reduction, modes, governing, lb: modes[governing] };
+}
+
+/** The positive root of a P^2 + b P + c = 0. */
+function balance(a: number, b: number, c: number): number {
+  return (-b + Math.sqrt(b ** 2 - 4 * a * c)) / (2 * a);
 }
 
 function mapModes(
