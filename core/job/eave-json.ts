@@ -66,16 +66,19 @@ function runEndsJson({ left, right }: FasciaRun) {
   return { left: { ...left }, right: { ...right } } satisfies Json;
 }
 
+function overhangAtJson(overhang: OverhangAt | null) {
+  return overhang === null ? null : { ...overhang };
+}
+
 function lineInPlanJson(line: LineInPlan) {
-  const at = (overhang: OverhangAt | null) => (overhang === null ? null : { ...overhang });
   return {
     kind: line.kind,
     from: line.from,
     bowed: line.bowed,
     wallMeanOutIn: line.wallMeanOutIn,
     outIn: line.outIn,
-    least: at(line.least),
-    most: at(line.most),
+    least: overhangAtJson(line.least),
+    most: overhangAtJson(line.most),
   } satisfies Json;
 }
 

@@ -86,6 +86,10 @@ function findAtEnd(
   ];
 }
 
+function heightAt(eave: EaveLayout, side: Side): number {
+  return lineHeightIn(eave.fasciaLine, eave.fasciaRun[side].faceIn);
+}
+
 /** Heights are above each eave's own plate; both plates are taken to lie at one height. */
 function findStep(
   eave: EaveLayout,
@@ -94,8 +98,6 @@ function findStep(
   otherSide: Side,
   tell: (text: string) => Finding,
 ): readonly Finding[] {
-  const heightAt = (one: EaveLayout, end: Side): number =>
-    lineHeightIn(one.fasciaLine, one.fasciaRun[end].faceIn);
   const stepIn = heightAt(eave, side) - heightAt(other, otherSide);
   if (Math.abs(stepIn) <= levelToTheEyeIn) return [];
   return [

@@ -55,10 +55,13 @@ export function ventLines(eaves: readonly CoveredEave[]): readonly TakeoffLine[]
   });
 }
 
+function sqIn(amount: number): string {
+  return `${hundredths(new Decimal(amount))} sq in.`;
+}
+
 function ventParts({ layout, vents }: Vented): readonly TracePart[] {
   const label = eaveLabel(layout);
   const { area, eachSqIn } = vents;
-  const sqIn = (amount: number): string => `${hundredths(new Decimal(amount))} sq in.`;
   return [
     {
       label: `${label}: attic area, for the net free area asked for`,

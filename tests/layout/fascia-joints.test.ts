@@ -232,25 +232,29 @@ describe('a sub-fascia behind the fascia', () => {
   });
 });
 
+const ends = (meetings: { left?: Meeting; right?: Meeting }, subFascia = false) =>
+  edgeRuns(
+    {
+      letter: 'A',
+      wallLengthIn: 240,
+      design: makeDesign({
+        fascia: {
+          stock: { section: '1x8' },
+          pastLeftIn: 2,
+          pastRightIn: 3,
+          subFascia: { wanted: subFascia },
+        },
+      }),
+      tailCentresIn: every(24, 230),
+    },
+    { ...noMeetings, ...meetings },
+    { fasciaIn: 284, subFasciaIn: 284 },
+  );
+
+/** Where two faces cross that stand so far out of their walls, the corner at the origin. */
+const crossing = (ownOff: number, otherOff: number) => ({ x: -otherOff, y: -ownOff });
+
 describe('the ends of the edge', () => {
-  const ends = (meetings: { left?: Meeting; right?: Meeting }, subFascia = false) =>
-    edgeRuns(
-      {
-        letter: 'A',
-        wallLengthIn: 240,
-        design: makeDesign({
-          fascia: {
-            stock: { section: '1x8' },
-            pastLeftIn: 2,
-            pastRightIn: 3,
-            subFascia: { wanted: subFascia },
-          },
-        }),
-        tailCentresIn: every(24, 230),
-      },
-      { ...noMeetings, ...meetings },
-      { fasciaIn: 284, subFasciaIn: 284 },
-    );
   const corner: Meeting = {
     kind: 'outside-corner',
     name: 'East eave',
@@ -317,14 +321,13 @@ describe('the ends of the edge', () => {
         fc.constantFrom(0.75, 1, 1.5),
         (ownIn, otherIn, thickIn) => {
           // Own wall along x, out is -y; the other wall runs back along y from the corner at x = 0, its outside at x < 0.
-          const crossing = (ownOff: number, otherOff: number) => ({ x: -otherOff, y: -ownOff });
           const backs = crossing(ownIn, otherIn);
           const faces = crossing(ownIn + 0.75, otherIn + thickIn);
           const { fascia } = ends({ left: { ...corner, overhangIn: otherIn, fasciaIn: thickIn } });
           expect(fascia.left.backIn).toBeCloseTo(backs.x, 9);
           expect(fascia.left.faceIn).toBeCloseTo(faces.x, 9);
-          // A mitre of like boards is the bisector of a right angle.
-          if (thickIn === 0.75) expect(backs.x - faces.x).toBeCloseTo(backs.y - faces.y, 9);
+          // A mitre of like boards is the bisector of a right angle; of others its sides are as their thicknesses.
+          expect((backs.x - faces.x) * 0.75).toBeCloseTo((backs.y - faces.y) * thickIn, 9);
         },
       ),
     );

@@ -10,6 +10,26 @@ import { ventAreaOf } from '../../core/takeoff/vent-area.ts';
 const { fastening } = shopSettingsSchema.parse({});
 const diameterOf = (nail: string) => findNail(nail)?.diameterIn ?? 0;
 
+const survey = (site: object, lengthsIn: readonly number[] = [480, 480]) =>
+  surveySchema.parse({
+    version: 1,
+    site,
+    eaves: lengthsIn.map((lengthIn, index) => ({
+      id: `e${index}`,
+      name: `Eave ${index}`,
+      lengthIn,
+      pitchRisePer12: 6,
+      heightAbovePlateIn: 5,
+      rafters: [],
+    })),
+  });
+
+const at = (site: object, lengthsIn?: readonly number[]) => {
+  const house = survey(site, lengthsIn);
+  const [first] = house.eaves;
+  return first === undefined ? null : ventAreaOf(house, first);
+};
+
 describe('nails against the fastening table of the code', () => {
   test('a header block gets at least the two 16d through each end of a block between rafters off the plate', () => {
     // IBC 2304.10.1, item 1, as seen in transcription: two 16d common (3-1/2 x 0.162) end nailed. Three for a 2x6: common
@@ -55,25 +75,6 @@ describe('panels', () => {
 });
 
 describe('net free area of vents', () => {
-  const survey = (site: object, lengthsIn: readonly number[] = [480, 480]) =>
-    surveySchema.parse({
-      version: 1,
-      site,
-      eaves: lengthsIn.map((lengthIn, index) => ({
-        id: `e${index}`,
-        name: `Eave ${index}`,
-        lengthIn,
-        pitchRisePer12: 6,
-        heightAbovePlateIn: 5,
-        rafters: [],
-      })),
-    });
-  const at = (site: object, lengthsIn?: readonly number[]) => {
-    const house = survey(site, lengthsIn);
-    const [first] = house.eaves;
-    return first === undefined ? null : ventAreaOf(house, first);
-  };
-
   test('of 1500 sq ft at 1/300 is 720 sq in., half of it at the eaves, shared by their length', () => {
     // IRC R806.2, older wording seen; arithmetic: 1500 / 300 x 144 = 720, 360 at the eaves, 180 at each of two alike.
     expect(at({ atticAreaSqFt: 1500, ventRatio: '1/300' })).toMatchObject({

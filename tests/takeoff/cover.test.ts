@@ -24,6 +24,22 @@ const edgeNeed = (lengthIn: number | null) =>
     'drip-edge',
   ).need;
 
+const short = (lengthIn: number) => [
+  { widthIn: 18, lengthIn },
+  { widthIn: 18, lengthIn },
+];
+
+// A part alone in a rip is never better than sharing one, so ours needs no more sheets than that.
+const alone = (all: readonly SheetPart[]): number => {
+  const room: number[] = [];
+  for (const { widthIn } of all.toSorted((a, b) => b.widthIn - a.widthIn)) {
+    const at = room.findIndex((left) => left >= widthIn);
+    if (at < 0) room.push(48 - widthIn - 0.125);
+    else room[at] = (room[at] ?? 0) - widthIn - 0.125;
+  }
+  return room.length;
+};
+
 describe('cover of the overhang', () => {
   test('panel courses and their gaps cover the strip and no more', () => {
     fc.assert(
@@ -61,10 +77,6 @@ describe('cover of the overhang', () => {
       { widthIn: 18, lengthIn: 96 },
       { widthIn: 18, lengthIn: 96 },
     ];
-    const short = (lengthIn: number) => [
-      { widthIn: 18, lengthIn },
-      { widthIn: 18, lengthIn },
-    ];
     expect(packSheets([[...long, ...short(47)]], sheet, 0.125)).toEqual([2]);
     // 48 + 1/8 + 48 does not come out of one rip, but the second sheet holds two rips.
     expect(packSheets([[...long, ...short(48)]], sheet, 0.125)).toEqual([2]);
@@ -97,16 +109,6 @@ describe('cover of the overhang', () => {
   });
 
   test('sheets do not fall short of what any order of rips needs: each part tried in a whole rip of its own', () => {
-    // A part alone in a rip is never better than sharing one, so ours needs no more sheets than that.
-    const alone = (all: readonly SheetPart[]): number => {
-      const room: number[] = [];
-      for (const { widthIn } of all.toSorted((a, b) => b.widthIn - a.widthIn)) {
-        const at = room.findIndex((left) => left >= widthIn);
-        if (at < 0) room.push(48 - widthIn - 0.125);
-        else room[at] = (room[at] ?? 0) - widthIn - 0.125;
-      }
-      return room.length;
-    };
     fc.assert(
       fc.property(parts, (all) => {
         expect(packSheets([all], sheet, 0.125)[0]).toBeLessThanOrEqual(alone(all));

@@ -32,6 +32,8 @@ const cornerTexts = (job: ReturnType<typeof smallJob>, eaveId: string) =>
     .findings.filter((finding) => finding.topic === 'corner' && finding.eaveId === eaveId)
     .map(({ text }) => text);
 
+const joints = (boards: readonly { fromIn: number }[]) => boards.slice(1).map(({ fromIn }) => fromIn);
+
 describe('fascia round an outside corner', () => {
   test('runs past the wall by the other overhang, its long point by that thickness more', () => {
     const job = cornered('outside-corner');
@@ -139,7 +141,6 @@ describe('a 1x fascia on a 2x sub-fascia', () => {
 
   test('has boards of its own, whose joints are on tails and never where the fascia is jointed', () => {
     const [layout] = layOut(smallJob(onSub()));
-    const joints = (boards: readonly { fromIn: number }[]) => boards.slice(1).map(({ fromIn }) => fromIn);
     const fascia = joints(layout?.fascia ?? []);
     const sub = joints(layout?.subFascia ?? []);
     const tails = layout?.extenders.map(({ centreIn }) => centreIn);

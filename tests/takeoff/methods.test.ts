@@ -49,6 +49,23 @@ const partOf = (takeoff: Takeoff, line: string, words: string) =>
   lineOf(takeoff, line).madeOf.find(({ label }) => label.includes(words))?.value;
 const quantityOf = (takeoff: Takeoff, line: string) => lineOf(takeoff, line).quantity;
 
+const slants = (eaveDesign: object) =>
+  smallTakeoff({ eaveDesign }).pieces.flatMap(({ use, slantSixteenths }) =>
+    use === 'extender' ? [slantSixteenths] : [],
+  );
+
+const lapLabel = (backEnd: string) =>
+  lineOf(smallTakeoff({ eave: { clearBackspanIn: 30 }, eaveDesign: { backEnd } }), 'nails-16d-common')
+    .madeOf[0]?.label;
+
+const begun = (extenderIds: readonly string[]) =>
+  smallTakeoff({
+    ...hung,
+    design: {
+      asBuilt: extenderIds.map((extenderId) => ({ eaveId: 'wall-1', extenderId })),
+    },
+  });
+
 describe('a tail hung between rafters', () => {
   const takeoff = smallTakeoff(hung);
 
@@ -204,11 +221,6 @@ describe('a whole rafter', () => {
 });
 
 describe('plumb ends', () => {
-  const slants = (eaveDesign: object) =>
-    smallTakeoff({ eaveDesign }).pieces.flatMap(({ use, slantSixteenths }) =>
-      use === 'extender' ? [slantSixteenths] : [],
-    );
-
   test('that are parallel slant by depth x pitch, so that pieces nest: 5-1/2 at 6/12 -> 2-3/4 in.', () => {
     expect(new Set(slants({}))).toEqual(new Set([44]));
     expect(slants({ extender: { section: '2x4', grade: '' } })[0]).toBe(28);
@@ -222,11 +234,8 @@ describe('plumb ends', () => {
   test('shorten the lap on its bottom edge, where nails may be one fewer', () => {
     // Backspan 30 in. clear: square end 30, last place 27-1/2 -> 2-1/2, 18-1/2 and 10-1/2, 26-1/2: four. Plumb end
     // 27-1/4, last place 24-3/4 -> 2-1/2, 18-1/2 and 10-1/2: three, raised to our least of four.
-    const label = (backEnd: string) =>
-      lineOf(smallTakeoff({ eave: { clearBackspanIn: 30 }, eaveDesign: { backEnd } }), 'nails-16d-common')
-        .madeOf[0]?.label;
-    expect(label('square')).toBe('Eave A, extender to rafter: 5 joints of 4 at rafter 1-5');
-    expect(label('parallel')).toBe(
+    expect(lapLabel('square')).toBe('Eave A, extender to rafter: 5 joints of 4 at rafter 1-5');
+    expect(lapLabel('parallel')).toBe(
       'Eave A, extender to rafter: 5 joints of 4 (our least for a joint) at rafter 1-5',
     );
   });
@@ -277,14 +286,6 @@ describe('shims', () => {
 });
 
 describe('what is in place', () => {
-  const begun = (extenderIds: readonly string[]) =>
-    smallTakeoff({
-      ...hung,
-      design: {
-        asBuilt: extenderIds.map((extenderId) => ({ eaveId: 'wall-1', extenderId })),
-      },
-    });
-
   test('is a piece still, and is neither bought, nailed nor cut again', () => {
     const takeoff = begun(['r1', 'r2']);
     const there = takeoff.pieces.filter(({ inPlace }) => inPlace === true).map(({ mark }) => mark);

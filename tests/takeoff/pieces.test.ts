@@ -8,6 +8,9 @@ const blockCuts = (faces: string) =>
     eaveDesign: { blocks: { stock: { section: '2x6', grade: 'No.2' }, faces } },
   }).pieces.find((piece) => piece.use === 'block')?.cuts;
 
+const squareTailCuts = (backEnd: string) =>
+  smallTakeoff({ eaveDesign: { tailCut: 'square', trimAllowanceIn: 0, backEnd } }).pieces[0]?.cuts;
+
 describe('pieces', () => {
   test('a mark stands for one piece in the whole job', () => {
     const { pieces } = smallTakeoff({
@@ -50,10 +53,8 @@ describe('pieces', () => {
   });
 
   test('a square tail cut to length at once says so', () => {
-    const cuts = (backEnd: string) =>
-      smallTakeoff({ eaveDesign: { tailCut: 'square', trimAllowanceIn: 0, backEnd } }).pieces[0]?.cuts;
-    expect(cuts('square')).toMatch(/^square tail; seat /);
-    expect(cuts('parallel')).toMatch(/^square tail; back end plumb 26\.6 deg; seat /);
+    expect(squareTailCuts('square')).toMatch(/^square tail; seat /);
+    expect(squareTailCuts('parallel')).toMatch(/^square tail; back end plumb 26\.6 deg; seat /);
   });
 
   test('an extender that clears the plate gets its shim named', () => {

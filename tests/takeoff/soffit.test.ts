@@ -41,6 +41,11 @@ const findingsOf = (change: SmallJob) => {
   return uncountedSoffits(job, layOut(job)).map(({ topic, text }) => [topic, text]);
 };
 
+const costOf = (change: SmallJob) => {
+  const { drafts, lacks } = ventCosts(smallJob(change), lineOf(smallTakeoff(change), 'vents-vent'));
+  return { cost: drafts.map(({ line }) => [line.quantity, line.unit, line.costUsd]), lacks };
+};
+
 describe('a level soffit', () => {
   const takeoff = smallTakeoff(closed());
 
@@ -199,10 +204,6 @@ describe('vents', () => {
   });
 
   test('cost each, or by the foot', () => {
-    const costOf = (change: SmallJob) => {
-      const { drafts, lacks } = ventCosts(smallJob(change), lineOf(smallTakeoff(change), 'vents-vent'));
-      return { cost: drafts.map(({ line }) => [line.quantity, line.unit, line.costUsd]), lacks };
-    };
     expect(costOf(vented(150, {}, 26))).toEqual({ cost: [['3', 'each', '22.50']], lacks: [] });
     expect(costOf(vented(150, { unit: 'LF' }, 9))).toEqual({ cost: [['8', 'LF', '60.00']], lacks: [] });
     expect(costOf(vented(150, { lengthIn: 48 }, 9)).cost).toEqual([['2', 'each', '15.00']]);
