@@ -34,11 +34,7 @@ export function nailUsesJson(
  * Where each nail of an extender-to-rafter joint goes as JSON: row 1 is nearest the top edge, positions run from the back
  * end of the lap along the slope. A tail that hangs or replaces a rafter has none. [in]
  */
-export function jointJson(
-  extender: Extender,
-  design: EaveDesign,
-  { sister, throughFillerNail }: Fastening,
-) {
+export function jointJson(extender: Extender, design: EaveDesign, { sister, throughFillerNail }: Fastening) {
   const overlapIn = lapOf(extender, design, dressedSection(design.extender.section)?.depthIn ?? 0);
   const nails = staggeredNails(overlapIn, sister);
   return {

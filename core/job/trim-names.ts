@@ -49,6 +49,11 @@ export function trimNames(file: JobFile): JobFile {
         layout: { ...design.layout, baysWithoutTail: design.layout.baysWithoutTail.map((id) => id.trim()) },
         blocks: { ...design.blocks, openBays: design.blocks.openBays.map((id) => id.trim()) },
         sheathing: { ...design.sheathing, itemId: design.sheathing.itemId.trim() },
+        soffit: {
+          ...design.soffit,
+          itemId: design.soffit.itemId.trim(),
+          ventItemId: design.soffit.ventItemId.trim(),
+        },
       })),
       asBuilt: file.design.asBuilt.map((built) => ({
         ...built,
