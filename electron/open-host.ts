@@ -38,7 +38,6 @@ export function openHost(
   if (!kept.ok) return kept;
   const shop = kept.value;
   keepLogIn(shop.folder());
-  const today = (): string => civilDateOf(new Date());
   const prover = createProver({
     startPort: startCuttingPort,
     reportBug: (error) => logBug('cutting', error),
@@ -74,4 +73,9 @@ export function openHost(
 function programVersion(root: string): string {
   const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version?: unknown };
   return typeof manifest.version === 'string' ? manifest.version : '0';
+}
+
+/** The civil day where the machine stands. */
+function today(): string {
+  return civilDateOf(new Date());
 }

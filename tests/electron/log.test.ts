@@ -7,7 +7,7 @@ import { temporaryFolder } from '../store/temporary-folder.ts';
 /** Logs without showing it in the test's own output. */
 function quietly(work: () => void): void {
   const write = process.stderr.write.bind(process.stderr);
-  process.stderr.write = (() => true) as typeof process.stderr.write;
+  process.stderr.write = () => true;
   try {
     work();
   } finally {

@@ -313,10 +313,10 @@ test('the key stands in no answer to anybody, no header and no line that the hos
   const served = await serve();
   const written: string[] = [];
   const write = process.stderr.write.bind(process.stderr);
-  process.stderr.write = ((text: string) => {
+  process.stderr.write = (text: string) => {
     written.push(text);
     return true;
-  }) as typeof process.stderr.write;
+  };
   const headers = pageHeaders(served);
   const answers = [
     await send({ port: served.port, headers: { host: `127.0.0.1:${served.port}` } }),

@@ -11,7 +11,7 @@ if (!host.ok) throw new Error(host.problem.code);
 const { dispatch } = host.value;
 
 for (let number = Number(first); ; number += 1) {
-  const imported = (await dispatch('prices.importCsv', { text: hundredItems(number) })) as Reply<unknown>;
+  const imported = await dispatch('prices.importCsv', { text: hundredItems(number) });
   if (!imported.ok) {
     process.stdout.write(`refused ${imported.problem.code}\n`);
     break;

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { Decimal } from 'decimal.js';
 import { expect, test } from 'vitest';
 import type { CostLine, Estimate } from '../../core/pricing/estimate-types.ts';
@@ -84,18 +84,21 @@ test('boards that went from $70 to $75 take a margin of 30 % at a price of $1,00
   });
 });
 
+type Row = { readonly at: number; readonly quantity: number; readonly cents: number };
+
+function asEstimate(rows: readonly Row[]): Estimate {
+  const byId = new Map(rows.map((row) => [row.at, row]));
+  return estimate(
+    [...byId].map(([at, row]) => line(`line ${at}`, String(row.quantity), (row.cents / 100).toFixed(2))),
+    '5000',
+  );
+}
+
 test('lines that came and went are told, equal lines are not, and the differences add up to that of the direct cost', () => {
   const lines = fc.array(
     fc.record({ at: fc.nat({ max: 9 }), quantity: fc.nat({ max: 50 }), cents: fc.nat({ max: 9999 }) }),
     { maxLength: 10 },
   );
-  const asEstimate = (rows: readonly { at: number; quantity: number; cents: number }[]): Estimate => {
-    const byId = new Map(rows.map((row) => [row.at, row]));
-    return estimate(
-      [...byId].map(([at, row]) => line(`line ${at}`, String(row.quantity), (row.cents / 100).toFixed(2))),
-      '5000',
-    );
-  };
   fc.assert(
     fc.property(lines, lines, (old, now) => {
       const [before, after] = [asEstimate(old), asEstimate(now)];

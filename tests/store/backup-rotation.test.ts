@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays } from '../../core/units/civil-date.ts';
 import { daysToKeep, keptDays, keptMonths, keptWeeks } from '../../electron/store/backup-rotation.ts';

@@ -16,6 +16,10 @@ import { temporaryFolder } from './temporary-folder.ts';
 const shops = fileURLToPath(new URL('../../fixtures/shops/', import.meta.url));
 const totals: Readonly<Record<string, string>> = { 'schema-10.eavewright': '7570.00' };
 
+function count(database: BetterSqlite3.Database, table: string): unknown {
+  return database.prepare(`SELECT count(*) FROM ${table}`).pluck().get();
+}
+
 test('there is a shop file of every schema that was released before today’s', () => {
   const released = migrations.map(({ version }) => `schema-${version}.eavewright`);
   expect(readdirSync(shops).toSorted()).toEqual(released.slice(0, -1).toSorted());
@@ -28,8 +32,6 @@ test.each(Object.entries(totals))(
     const folder = temporaryFolder();
     copyFileSync(join(shops, fileName), join(folder, shopFileName));
     const before = new BetterSqlite3(join(shops, fileName), { readonly: true });
-    const count = (database: BetterSqlite3.Database, table: string): unknown =>
-      database.prepare(`SELECT count(*) FROM ${table}`).pluck().get();
     const tables = ['jobs', 'prices', 'price_items', 'estimates', 'customers'];
     const counts = tables.map((table) => count(before, table));
     before.close();

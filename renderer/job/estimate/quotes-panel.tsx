@@ -34,10 +34,6 @@ export function QuotesPanel() {
       notify('The quote was not made. It can be made once Eavewright answers again.', 'problem');
     }
   };
-  const send = async (quote: ShownQuote): Promise<void> => {
-    if ((await attempt('quotes.send', { id: quote.id })) === undefined) return;
-    notify(`${quoteName(quote.number, quote.revision)} counts as sent. It stays as it is from now on.`);
-  };
   const print = async (quote: ShownQuote): Promise<void> => {
     const paper = await attempt('quotes.paper', {
       id: quote.id,
@@ -127,4 +123,9 @@ export function QuotesPanel() {
       {comparing === null ? null : <QuoteChangeDialog quote={comparing} onClose={() => setComparing(null)} />}
     </Panel>
   );
+}
+
+async function send(quote: ShownQuote): Promise<void> {
+  if ((await attempt('quotes.send', { id: quote.id })) === undefined) return;
+  notify(`${quoteName(quote.number, quote.revision)} counts as sent. It stays as it is from now on.`);
 }

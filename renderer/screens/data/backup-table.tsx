@@ -7,7 +7,18 @@ export function BackupTable(props: {
   readonly backups: readonly Backup[];
   readonly onRestore: (backup: Backup) => void;
 }) {
-  const columns: readonly TableColumn<Backup>[] = [
+  return (
+    <DataTable
+      label="Backups of the shop file"
+      columns={columnsFor(props.onRestore)}
+      rows={props.backups}
+      rowKey={({ fileName }) => fileName}
+    />
+  );
+}
+
+function columnsFor(onRestore: (backup: Backup) => void): readonly TableColumn<Backup>[] {
+  return [
     { id: 'name', title: 'Backup', isRowHeader: true, cell: backupName },
     { id: 'file', title: 'File', cell: ({ fileName }) => fileName },
     { id: 'size', title: 'Size', align: 'right', cell: ({ bytes }) => sizeText(bytes) },
@@ -16,15 +27,7 @@ export function BackupTable(props: {
       title: 'Restore',
       titleHidden: true,
       align: 'right',
-      cell: (backup) => <Button onPress={() => props.onRestore(backup)}>Restore…</Button>,
+      cell: (backup) => <Button onPress={() => onRestore(backup)}>Restore…</Button>,
     },
   ];
-  return (
-    <DataTable
-      label="Backups of the shop file"
-      columns={columns}
-      rows={props.backups}
-      rowKey={({ fileName }) => fileName}
-    />
-  );
 }

@@ -22,14 +22,6 @@ export function DataPart() {
     await state.refetch();
     if (made !== undefined) notify(`The backup ${made.fileName} is made and checked.`);
   };
-  const exportTables = async (): Promise<void> => {
-    const made = await attempt('shop.exportTables', {});
-    if (made !== undefined) await saveFile(made.fileName, fromBase64(made.base64), 'application/zip');
-  };
-  const saveReport = async (): Promise<void> => {
-    const made = await attempt('app.report', {});
-    if (made !== undefined) await saveTextFile(made.fileName, made.text, 'text/plain');
-  };
   return (
     <Answer query={state}>
       {({ folder, backups, backupProblem }) => (
@@ -72,4 +64,14 @@ export function DataPart() {
       )}
     </Answer>
   );
+}
+
+async function exportTables(): Promise<void> {
+  const made = await attempt('shop.exportTables', {});
+  if (made !== undefined) await saveFile(made.fileName, fromBase64(made.base64), 'application/zip');
+}
+
+async function saveReport(): Promise<void> {
+  const made = await attempt('app.report', {});
+  if (made !== undefined) await saveTextFile(made.fileName, made.text, 'text/plain');
 }

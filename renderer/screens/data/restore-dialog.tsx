@@ -15,8 +15,6 @@ export function RestoreDialog(props: { readonly backup: Backup; readonly onClose
     if (done === undefined) props.onClose();
     else setKeptAs(done.keptAs);
   };
-  // Every screen holds figures of the shop as it was, so the page begins anew.
-  const goOn = (): void => window.location.reload();
   return keptAs === null ? (
     <Dialog
       title="Restore this backup?"
@@ -55,4 +53,9 @@ export function RestoreDialog(props: { readonly backup: Backup; readonly onClose
       </p>
     </Dialog>
   );
+}
+
+/** Every screen holds figures of the shop as it was, so the page begins anew. */
+function goOn(): void {
+  window.location.reload();
 }
