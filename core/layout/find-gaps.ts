@@ -1,3 +1,4 @@
+import { assertNever } from '../result.ts';
 import { formatInches, formatLength } from '../units/format-length.ts';
 import { nearestRoomIn, roomsWithin, whyNotHung, type FoundLayout } from './found-layout.ts';
 import type { Extender, Finding } from './layout-types.ts';
@@ -62,6 +63,8 @@ function limitWords({ laid: { largestGap } }: FoundLayout): string {
       return `the fascia may span ${figure}`;
     case 'soffit':
       return `the soffit may span ${figure}`;
+    default:
+      return assertNever(largestGap.by);
   }
 }
 

@@ -6,6 +6,10 @@ import { layOut, makeDesign } from './make-layout.ts';
 const noExtenders = (...ids: readonly string[]) =>
   makeDesign({ pins: ids.map((rafterId) => ({ rafterId, side: 'none' as const })) });
 
+function hung(rest: Parameters<typeof makeDesign>[0] = {}) {
+  return makeDesign({ addedTails: [{ id: 'mine', stationIn: 54 }], ...rest });
+}
+
 describe('the block between two rafters', () => {
   // Computed here: spacing less the thickness of what stands there.
   it('at 24 in. on centre is 22-1/2 in. between plain rafters', () => {
@@ -89,9 +93,6 @@ describe('a bay gets no block', () => {
 });
 
 describe('a hung tail', () => {
-  const hung = (rest: Parameters<typeof makeDesign>[0] = {}) =>
-    makeDesign({ addedTails: [{ id: 'mine', stationIn: 54 }], ...rest });
-
   it('splits its bay into two, each with its own block', () => {
     const { bays } = layOut(makeEave([40, 64]), hung());
     expect(

@@ -235,9 +235,10 @@ describe('the layout tells', () => {
 
   it('tails further apart, centre to centre, than what spans them may, and what would close the gap', () => {
     const layout = { ...besideRafters, largestGapIn: null };
-    const eave = (stations: readonly number[]) => makeEave(stations, { lengthIn: 80 });
-    expect(of(layOut(eave([16, 40, 64]), makeDesign({ layout })), 'wide-gap')).toEqual([]);
-    expect(of(layOut(eave([16, 40, 70]), makeDesign({ layout })), 'wide-gap')).toEqual([
+    expect(of(layOut(makeEave([16, 40, 64], { lengthIn: 80 }), makeDesign({ layout })), 'wide-gap')).toEqual(
+      [],
+    );
+    expect(of(layOut(makeEave([16, 40, 70], { lengthIn: 80 }), makeDesign({ layout })), 'wide-gap')).toEqual([
       {
         eaveId: 'north',
         stationIn: 55,

@@ -16,7 +16,7 @@ export function longHouse() {
  * A house whose every second rafter lies between two ceiling joists: full 2 in. rafters and joists of 1-7/8, spaced as they
  * came, 17 to 26 in.
  */
-export function crowdedHouse(rest: Omit<Parameters<typeof makeEave>[1], 'rafters'> = {}) {
+export function crowdedHouse() {
   const stations = [1, 20.5, 44.5, 62, 86.75, 109, 131.5, 153.5, 178.25, 199];
   return makeEave([], {
     name: 'Crowded eave',
@@ -28,7 +28,6 @@ export function crowdedHouse(rest: Omit<Parameters<typeof makeEave>[1], 'rafters
       readingIn,
       joist: index % 2 === 1 ? ('both' as const) : ('none' as const),
     })),
-    ...rest,
   });
 }
 

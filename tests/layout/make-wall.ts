@@ -7,6 +7,10 @@ import { placeRafters } from '../../core/survey/place-rafters.ts';
 import type { EaveSurvey } from '../../core/survey/survey-document.ts';
 import { makeDesign } from './make-layout.ts';
 
+function squareEnd(faceIn: number) {
+  return { kind: 'square' as const, faceIn, backIn: faceIn };
+}
+
 /** The wall of a survey as the solver takes it, with a fascia run from corner to corner. */
 export function makeWall(
   survey: EaveSurvey,
@@ -16,13 +20,12 @@ export function makeWall(
   const placed = placeRafters(survey, 0);
   const stock = dressedSection(design.extender.section);
   if (!placed.ok || stock === undefined) throw new Error('no such wall');
-  const end = (faceIn: number) => ({ kind: 'square' as const, faceIn, backIn: faceIn });
   return wallOf({
     survey,
     design,
     ...placed.value,
     stock,
     means: { ...plainMeans, ...means },
-    run: { left: end(0), right: end(survey.lengthIn) },
+    run: { left: squareEnd(0), right: squareEnd(survey.lengthIn) },
   });
 }

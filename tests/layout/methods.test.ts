@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Method } from '../../core/eave/design-document.ts';
 import { layoutRulesSchema } from '../../core/pricing/shop-settings.ts';
 import type { EaveLayout, Finding } from '../../core/layout/layout-types.ts';
 import { layOutEave } from '../../core/layout/lay-out-eave.ts';
@@ -29,6 +30,18 @@ function threeRafters(middle: object, rest: Parameters<typeof makeEave>[1] = {})
     ],
     ...rest,
   });
+}
+
+function besideOr(layout: object, rest: Parameters<typeof makeDesign>[0] = {}) {
+  return makeDesign({ ...rest, layout: { ...besideRafters, ...layout } });
+}
+
+function pinned(side: 'left' | 'right', method: Method) {
+  return makeDesign({ layout: besideRafters, pins: [{ rafterId: 'b', side, method }] });
+}
+
+function added(stationIn: number) {
+  return makeDesign({ addedTails: [{ id: 'mine', stationIn }] });
 }
 
 describe('a rafter with a ceiling joist on both sides', () => {
@@ -228,18 +241,15 @@ describe('a rafter that is not sound', () => {
 
 describe('an end rafter flush with the wall', () => {
   const eave = makeEave([0.75, 24.75], { lengthIn: 25.5 });
-  const design = (layout: object, rest: Parameters<typeof makeDesign>[0] = {}) =>
-    makeDesign({ ...rest, layout: { ...besideRafters, ...layout } });
-
   it('takes its tail inside, unless outer faces are allowed', () => {
-    const [first, last] = layOut(eave, design({})).extenders;
+    const [first, last] = layOut(eave, besideOr({})).extenders;
     expect([first?.centreIn, last?.centreIn]).toEqual([2.25, 23.25]);
     expect(last?.clash).toBe("it would stand past the wall's right end");
   });
 
   it('takes it outside where pinned there, and the finish is told of', () => {
     const pins = [{ rafterId: 'r2', side: 'right' as const, method: 'outer-face' as const }];
-    const layout = layOut(eave, design({}, { pins }));
+    const layout = layOut(eave, besideOr({}, { pins }));
     expect(told(layout)[1]).toBe('A-E02 r2 outer-face right 26.25 pinned');
     expect(layout.extenders[1]?.clash).toBeNull();
     expect(of(layout, 'method')).toEqual([
@@ -252,7 +262,7 @@ describe('an end rafter flush with the wall', () => {
       { id: 'r1', readingIn: 0.75, joist: 'right' as const },
       { id: 'r2', readingIn: 24.75 },
     ];
-    const layout = layOut(makeEave([], { lengthIn: 25.5, rafters }), design({ allowOuterFace: true }));
+    const layout = layOut(makeEave([], { lengthIn: 25.5, rafters }), besideOr({ allowOuterFace: true }));
     expect(told(layout)[0]).toBe('A-E01 r1 outer-face left -0.75 moved');
   });
 
@@ -267,7 +277,7 @@ describe('an end rafter flush with the wall', () => {
         { id: 'r2', readingIn: 25 },
       ],
     });
-    const layout = layOut(thick, design({}, { pins }));
+    const layout = layOut(thick, besideOr({}, { pins }));
     expect(layout.extenders[0]).toMatchObject({
       method: 'end-replacement',
       leftIn: 0.25,
@@ -281,12 +291,6 @@ describe('an end rafter flush with the wall', () => {
 });
 
 describe('a pin with a method', () => {
-  const pinned = (side: 'left' | 'right', method: string) =>
-    makeDesign({
-      layout: besideRafters,
-      pins: [{ rafterId: 'b', side, method: method as 'side' }],
-    });
-
   it('of a filler stands past the joist, though fillers are not allowed to the program', () => {
     const layout = layOut(threeRafters({ joist: 'right' }), pinned('right', 'filler'));
     expect(told(layout)[1]).toBe('A-E02 b filler right 51 pinned');
@@ -312,7 +316,7 @@ describe('a pin with a method', () => {
   });
 
   it('of an end replacement or an outer face in mid-wall goes beside the rafter, and says so', () => {
-    for (const method of ['end-replacement', 'outer-face']) {
+    for (const method of ['end-replacement', 'outer-face'] as const) {
       const layout = layOut(threeRafters({}), pinned('left', method));
       expect(told(layout)[1]).toBe('A-E02 b side left 46.5 pinned');
       expect(of(layout, 'pin-out-of-place')).toHaveLength(1);
@@ -326,8 +330,6 @@ describe('a pin with a method', () => {
 });
 
 describe("a tail of the person's own", () => {
-  const added = (stationIn: number) => makeDesign({ addedTails: [{ id: 'mine', stationIn }] });
-
   it('hangs at its station, on header blocks, and the rest is laid out around it', () => {
     const layout = layOut(threeRafters({}), added(37));
     expect(told(layout)).toEqual([

@@ -1,4 +1,5 @@
 import type { Method } from '../../eave/design-document.ts';
+import { assertNever } from '../../result.ts';
 import type { Side } from '../../survey/survey-document.ts';
 import { formatLength } from '../../units/format-length.ts';
 import type { Interval } from '../in-the-way.ts';
@@ -88,6 +89,8 @@ function pinnedPlace(
       return isEnd
         ? { ...placeAbout(centreIn, wall), method, fillerIn: null, note: null }
         : beside(`rafter ${number} is no end rafter, so it stays and the tail goes beside it`);
+    default:
+      return assertNever(method);
   }
 }
 

@@ -1,7 +1,7 @@
 import { leastBoardIn } from '../../takeoff/panel-layout.ts';
 import { panelGapIn } from '../../takeoff/sheathing-strip.ts';
 import type { Interval } from '../in-the-way.ts';
-import type { RafterPlaces } from './choices.ts';
+import type { RafterPlaces } from './rafter-places.ts';
 import type { HeldTail } from './held-tails.ts';
 import type { HungRoom } from './hung-rooms.ts';
 import type { Wall } from './wall.ts';
