@@ -5,7 +5,7 @@ import { Menu } from '../../../kit/menu.tsx';
 import { isPinned } from '../../editor/tail-edits.ts';
 import { StationEntry } from './station-entry.tsx';
 import { useTailHand } from './tail-hand.ts';
-import { hangBehind, pinMove, releaseMove, removeMove } from './tail-moves.ts';
+import { hangBehind, pinMove, rafterOf, releaseMove, removeMove } from './tail-moves.ts';
 import { tailSentence } from './tail-words.ts';
 import { useTailChoices } from './use-tail-choices.ts';
 import { useTailMoves } from './use-tail-moves.ts';
@@ -30,9 +30,11 @@ export function TailBar() {
         {tailSentence(tail)}
       </p>
       <StationEntry key={tail.id} tail={tail} />
-      <Menu label={`Side and method of ${tail.mark}`} groups={choices}>
-        Side and method
-      </Menu>
+      {rafterOf(tails, tail) === undefined ? null : (
+        <Menu label={`Side and method of ${tail.mark}`} groups={choices}>
+          Side and method
+        </Menu>
+      )}
       {isHeld ? (
         <Button
           tone="quiet"
