@@ -133,7 +133,9 @@ export function stickSchedule(pieces: readonly Piece[]): Block {
             : `${first.mark} to ${group.at(-1)?.mark ?? ''}`,
           String(group.length),
           formatLength(inchesOf(first?.lengthSixteenths ?? nearestSixteenth(0))),
-          first?.use === 'ledger' ? 'ledger on the wall, square ends' : 'nailers beside the tails, square ends',
+          first?.use === 'ledger'
+            ? 'ledger on the wall, square ends'
+            : 'nailers beside the tails, square ends',
         ],
       };
     }),
