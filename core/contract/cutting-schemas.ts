@@ -35,6 +35,19 @@ const cutItem = z.strictObject({
   slantSixteenths: sixteenths.exactOptional(),
 });
 
+/** A place on a run of edge boards. */
+const place = z.int().min(0).max(2000);
+
+const joinedRun = z.strictObject({
+  marks: z.array(mark).max(2000).readonly(),
+  lastPlace: place,
+  boards: z
+    .array(z.strictObject({ from: place, to: place, lengthSixteenths: someSixteenths }))
+    .max(20_000)
+    .readonly(),
+  laid: z.array(place).max(2000).readonly(),
+});
+
 const pinnedBoard = z.strictObject({ itemId, marks: z.array(mark).max(500).readonly() });
 
 /** One problem of core/cutting, as a page may send it. */
@@ -48,6 +61,7 @@ export const cuttingProblemSchema = z.strictObject({
       'Each piece needs a mark of its own.',
     )
     .readonly(),
+  runs: z.array(joinedRun).max(200).readonly().exactOptional(),
   lengths: z
     .array(
       z.strictObject({
@@ -67,6 +81,7 @@ export const cuttingProblemSchema = z.strictObject({
     .strictObject({
       pinned: z.array(pinnedBoard).max(500).readonly().exactOptional(),
       centsPerBoard: cents.exactOptional(),
+      centsPerJoint: cents.exactOptional(),
       useOnHand: z.boolean().exactOptional(),
     })
     .exactOptional(),
@@ -109,7 +124,25 @@ export const cutPlanSchema = z.strictObject({
   unmetPins: z
     .array(z.strictObject({ pin: pinnedBoard, why: z.enum(['length-gone', 'piece-gone', 'does-not-fit']) }))
     .readonly(),
+  joints: z.array(z.array(place).readonly()).readonly(),
   yield: z.number(),
   oneLengthUsd: usdText.nullable(),
   oneLengthFt: z.number().nullable(),
+});
+
+const overhangCost = {
+  boardsUsd: usdText.nullable(),
+  totalUsd: usdText.nullable(),
+  proof: z.enum(['exact-bound', 'solver-tree', 'none']),
+};
+
+/** A staircase of core/job, as the host answers it. Lengths in inches. */
+export const costStaircaseSchema = z.strictObject({
+  steps: z
+    .array(z.strictObject({ ...overhangCost, fromOverhangIn: z.number(), toOverhangIn: z.number() }))
+    .readonly(),
+  cheaper: z
+    .array(z.strictObject({ overhangIn: z.number(), savesUsd: usdText, totalUsd: usdText.nullable() }))
+    .readonly(),
+  asFarAsIn: z.number(),
 });
