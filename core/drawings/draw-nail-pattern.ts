@@ -160,6 +160,7 @@ function headAt([x, y]: Point, row: number): readonly Point[] {
 
 /** Odd rows run above the piece, even rows below it. */
 function runningRows(joint: LapNails, backIn: number, lowIn: number): readonly Shape[] {
+  const lapIn = joint.lap.toIn - joint.lap.fromIn;
   return [1, 0].flatMap((parity): readonly Shape[] => {
     const stops = joint.nails
       .filter(({ row }) => row % 2 === parity)
@@ -173,9 +174,12 @@ function runningRows(joint: LapNails, backIn: number, lowIn: number): readonly S
         origin: [backIn, parity === 1 ? 0 : lowIn],
         direction: [1, 0],
         fromIn: 0,
-        toIn: joint.lap.toIn - joint.lap.fromIn,
+        toIn: lapIn,
         offsetPt: parity === 1 ? 14 : -14,
-        stops: stops.map((atIn) => ({ atIn, text: formatLength(atIn) })),
+        stops: [
+          ...stops.map((atIn) => ({ atIn, text: formatLength(atIn) })),
+          { atIn: lapIn, text: `${formatLength(lapIn)}  lap ends` },
+        ],
       },
     ];
   });

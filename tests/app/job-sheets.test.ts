@@ -16,7 +16,7 @@ const watched = programInBrowser(async (page) => {
 test('each sheet is previewed and saved as a PDF for letter and A4', async () => {
   const { page } = watched;
   await goToSection(page, 'Sheets');
-  for (const sheet of ['Takeoff', 'Cut list', 'Quote', 'Calculation']) {
+  for (const sheet of ['Takeoff', 'Cut list', 'Layout sheet', 'Seat templates', 'Quote', 'Calculation']) {
     for (const paper of ['Letter', 'A4']) {
       await page.getByRole('button', { name: /Sheet$/ }).click();
       await page.getByRole('option', { name: sheet }).click();
