@@ -178,7 +178,8 @@ function runningRows(joint: LapNails, backIn: number, lowIn: number): readonly S
         offsetPt: parity === 1 ? 14 : -14,
         stops: [
           ...stops.map((atIn) => ({ atIn, text: formatLength(atIn) })),
-          { atIn: lapIn, text: `${formatLength(lapIn)}  lap ends` },
+          // The line's end is the lap's, so that the end distance behind the last nail shows.
+          { atIn: lapIn, text: formatLength(lapIn) },
         ],
       },
     ];
