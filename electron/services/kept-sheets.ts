@@ -49,6 +49,7 @@ function asPlannedToday(plan: CutPlan): CutPlan {
     tiesProven: false,
     centsPerBoard: 0,
     unmetPins: [],
+    joints: [],
   } as const;
   return {
     ...added,
