@@ -10,8 +10,9 @@ const watched = programInBrowser(async (page) => {
   await goToSection(page, 'Cut plan');
 });
 
-/** Waits until the boards that are shown were searched, whatever came of it. */
+/** Shows the cut plan, and waits until its boards were searched, whatever came of it. */
 async function searched(page: Page): Promise<string> {
+  await goToSection(page, 'Cut plan');
   await figuresFollow(page);
   const line = page.locator('.search-line');
   await line.filter({ hasText: /Proven:|Best found:/ }).waitFor({ timeout: 90_000 });
@@ -62,7 +63,7 @@ test('what has nothing to do with boards searches nothing and changes no plan', 
   const asked: string[] = [];
   page.on('request', (request) => asked.push(new URL(request.url()).pathname));
   await goToSection(page, 'Survey');
-  await typeEntry(page, 'survey.eaves.0.lotLineIn', '10 ft');
+  await typeEntry(page, 'survey.eaves.0.windowHeadBelowPlateIn', '20');
   await figuresFollow(page);
   await goToSection(page, 'Cut plan');
   expect(await searched(page)).toBe(before);
@@ -157,8 +158,7 @@ test('two suppliers are compared, alone and split, and the job buys where the pe
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(job)),
   });
-  await page.getByRole('link', { name: 'Two yards' }).click();
-  await goToSection(page, 'Cut plan');
+  await page.getByRole('heading', { name: 'Two yards' }).waitFor();
   await searched(page);
   const table = page.getByRole('table', { name: 'The lumber at each supplier' });
   await table.getByRole('row').nth(3).waitFor({ timeout: 90_000 });

@@ -53,7 +53,9 @@ export async function goToSection(page: Page, name: string): Promise<void> {
 
 /** Opens a panel that is folded up. */
 export async function unfold(page: Page, title: string): Promise<void> {
-  const panel = page.locator('details.fold-panel', { hasText: title });
+  const panel = page.locator('details.fold-panel', {
+    has: page.getByRole('heading', { name: title, exact: true }),
+  });
   if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();
 }
 

@@ -281,7 +281,7 @@ test('readings of the wall from a string change the tails’ own overhangs, and 
 test('what was built is typed back: the station moves, the tail is no longer to be cut, and undo takes it back', async () => {
   const { page } = watched;
   await unfold(page, 'As built');
-  const panel = page.locator('details', { hasText: 'As built' });
+  const panel = page.locator('details', { has: page.getByRole('heading', { name: 'As built' }) });
   const left = () => panel.locator('.panel-note').innerText();
   expect(await left()).toMatch(/^0 of \d+ tails are in place;/);
   const station = page.getByLabel('As-built station of A-E02');
