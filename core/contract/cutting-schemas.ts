@@ -35,19 +35,6 @@ const cutItem = z.strictObject({
   slantSixteenths: sixteenths.exactOptional(),
 });
 
-/** A place on a run of edge boards. */
-const place = z.int().min(0).max(2000);
-
-const joinedRun = z.strictObject({
-  marks: z.array(mark).max(2000).readonly(),
-  lastPlace: place,
-  boards: z
-    .array(z.strictObject({ from: place, to: place, lengthSixteenths: someSixteenths }))
-    .max(20_000)
-    .readonly(),
-  laid: z.array(place).max(2000).readonly(),
-});
-
 const pinnedBoard = z.strictObject({ itemId, marks: z.array(mark).max(500).readonly() });
 
 /** One problem of core/cutting, as a page may send it. */
@@ -61,7 +48,6 @@ export const cuttingProblemSchema = z.strictObject({
       'Each piece needs a mark of its own.',
     )
     .readonly(),
-  runs: z.array(joinedRun).max(200).readonly().exactOptional(),
   lengths: z
     .array(
       z.strictObject({
@@ -124,7 +110,6 @@ export const cutPlanSchema = z.strictObject({
   unmetPins: z
     .array(z.strictObject({ pin: pinnedBoard, why: z.enum(['length-gone', 'piece-gone', 'does-not-fit']) }))
     .readonly(),
-  joints: z.array(z.array(place).readonly()).readonly(),
   yield: z.number(),
   oneLengthUsd: usdText.nullable(),
   oneLengthFt: z.number().nullable(),

@@ -1,7 +1,6 @@
 import { planFault } from './check-plan.ts';
 import type { CutPlan, CuttingProblem } from './cut-plan-types.ts';
 import { giveMarks } from './give-marks.ts';
-import { withJoints } from './joined-runs.ts';
 import { pieceKey } from './problem-key.ts';
 import { settlePins } from './settle-pins.ts';
 import { stockGroup } from './stock-group.ts';
@@ -13,17 +12,13 @@ import { centsOfUsd } from './with-bound.ts';
  * @returns the plan; undefined where it does not fit.
  */
 export function adoptPlan(problem: CuttingProblem, plan: CutPlan): CutPlan | undefined {
-  const asked = withJoints(problem, plan.joints);
-  const marked =
-    asked === undefined
-      ? undefined
-      : giveMarks(
-          asked,
-          plan.boards.map(({ itemId, items }) => ({
-            itemId,
-            places: items.map((item) => pieceKey(problem, item)),
-          })),
-        );
+  const marked = giveMarks(
+    problem,
+    plan.boards.map(({ itemId, items }) => ({
+      itemId,
+      places: items.map((item) => pieceKey(problem, item)),
+    })),
+  );
   if (marked === undefined) return undefined;
   const boards = plan.boards.map((board, index) => ({ ...board, items: marked[index] ?? [] }));
   const cents = boards.reduce((sum, board) => sum + board.priceCents, 0);

@@ -1,19 +1,16 @@
 import type { Board, CutItem, CuttingProblem } from './cut-plan-types.ts';
-import { asCut } from './joined-runs.ts';
 
 /**
  * Holds the boards of a plan against the problem once more, in whole numbers and without the solver's own model: every
- * piece is cut once, the boards of each run reach from end to end, every board can be had at its price, no more of a length are used than there are, and no board is
+ * piece is cut once, every board can be had at its price, no more of a length are used than there are, and no board is
  * over-cut.
  * @param problem - what was asked. [1/16 in, cents]
  * @param boards - what is to be bought and cut. [1/16 in, cents]
  * @returns what is wrong, for a log; undefined where nothing is.
  */
 export function planFault(problem: CuttingProblem, boards: readonly Board[]): string | undefined {
-  const asked = asCut(problem, boards);
-  if (asked === undefined) return 'the boards of a run do not lead from its one end to the other';
   const wanted = new Map<string, CutItem>();
-  for (const item of asked.items) {
+  for (const item of problem.items) {
     if (wanted.has(item.mark)) return `mark ${item.mark} is asked for twice`;
     wanted.set(item.mark, item);
   }
@@ -33,10 +30,10 @@ export function planFault(problem: CuttingProblem, boards: readonly Board[]): st
     taken.set(had, (taken.get(had) ?? 0) + 1);
     if (board.items.length === 0) return `board ${board.number} is empty`;
     for (const item of board.items) {
-      const piece = wanted.get(item.mark);
+      const asked = wanted.get(item.mark);
       if (
-        piece?.lengthSixteenths !== item.lengthSixteenths ||
-        (piece.slantSixteenths ?? 0) !== (item.slantSixteenths ?? 0)
+        asked?.lengthSixteenths !== item.lengthSixteenths ||
+        (asked.slantSixteenths ?? 0) !== (item.slantSixteenths ?? 0)
       )
         return `${item.mark} is cut twice, or to another length`;
       wanted.delete(item.mark);

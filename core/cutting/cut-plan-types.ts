@@ -27,25 +27,6 @@ export type CutItem = {
   readonly slantSixteenths?: Sixteenths;
 };
 
-/**
- * A run of edge boards, end to end, whose joints are still open: one of the boards starts at place 0, each next one where
- * the one before ends, and the last one ends at the last place.
- */
-export type JoinedRun = {
-  /** Marks of its boards from left to right, as many as there can be. */
-  readonly marks: readonly string[];
-  /** Number of the last place. */
-  readonly lastPlace: number;
-  /** Every board that it may be made of. */
-  readonly boards: readonly {
-    readonly from: number;
-    readonly to: number;
-    readonly lengthSixteenths: Sixteenths;
-  }[];
-  /** Joints to start from, by place. */
-  readonly laid: readonly number[];
-};
-
 /** A board with exactly these pieces, fixed by the person. */
 export type PinnedBoard = { readonly itemId: string; readonly marks: readonly string[] };
 
@@ -54,8 +35,6 @@ export type CuttingPreferences = {
   readonly pinned?: readonly PinnedBoard[];
   /** What a board fewer is worth to him. */
   readonly centsPerBoard?: number;
-  /** What a joint in a run costs him. */
-  readonly centsPerJoint?: number;
   /** Absent: true. */
   readonly useOnHand?: boolean;
 };
@@ -64,8 +43,6 @@ export type CuttingPreferences = {
 export type CuttingProblem = {
   readonly stock: Stock;
   readonly items: readonly CutItem[];
-  /** Edge boards whose joints are chosen together with the boards that they are cut from. */
-  readonly runs?: readonly JoinedRun[];
   readonly lengths: readonly StockLength[];
   readonly kerfSixteenths: Sixteenths;
   /** Cut off each end of each board. */
@@ -133,8 +110,8 @@ export type CutPlan = {
   readonly boards: readonly Board[];
   readonly costUsd: Usd;
   /**
-   * No plan from these lengths, with these pins, can cost less than this. Where a board fewer is worth money, or a joint
-   * costs some, no plan is better than this one by more than cost less bound, counting those.
+   * No plan from these lengths, with these pins, can cost less than this. Where a board fewer is worth money, no plan is
+   * better than this one by more than cost less bound, counting that worth.
    */
   readonly boundUsd: Usd;
   /** (cost - bound) / bound. [-] */
@@ -148,8 +125,6 @@ export type CutPlan = {
   /** What a board fewer was worth in this plan. */
   readonly centsPerBoard: number;
   readonly unmetPins: readonly UnmetPin[];
-  /** Joints chosen in each run of the problem, by place from left to right. */
-  readonly joints: readonly (readonly number[])[];
   /** Net length of pieces, mid-line where two ends are plumb, over length of boards. [-] */
   readonly yield: number;
   /** What first-fit decreasing on the best single length would have cost; null where none holds every piece. */

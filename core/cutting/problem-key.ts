@@ -4,11 +4,10 @@ import { settlePins } from './settle-pins.ts';
 
 /**
  * Text that is the same for problems with the same plan: everything that decides it, whatever the pieces are called and in
- * whatever order they and the lengths stand; runs stand in their order. Pins that cannot be change nothing.
+ * whatever order they and the lengths stand. Pins that cannot be change nothing.
  */
 export function problemKey(problem: CuttingProblem): string {
   const { met, items, lengths } = settlePins(problem);
-  const { runs = [] } = problem;
   const piece = (item: CutItem): string => pieceKey(problem, item);
   const slants = problem.items.some((item) => slantOf(problem, item) > 0);
   return JSON.stringify({
@@ -19,16 +18,6 @@ export function problemKey(problem: CuttingProblem): string {
       .map((pin) => JSON.stringify([lengthText(pin.length), ...pin.items.map(piece).toSorted()]))
       .toSorted(),
     centsPerBoard: problem.preferences?.centsPerBoard ?? 0,
-    ...(runs.length === 0
-      ? {}
-      : {
-          runs: runs.map(({ lastPlace, boards, laid }) => [
-            lastPlace,
-            laid,
-            boards.map(({ from, to, lengthSixteenths }) => [from, to, lengthSixteenths]),
-          ]),
-          centsPerJoint: problem.preferences?.centsPerJoint ?? 0,
-        }),
   });
 }
 

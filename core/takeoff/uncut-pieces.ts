@@ -30,8 +30,11 @@ export function uncutPieces(input: JobInput, eaves: readonly EaveToTakeOff[]): r
         `the notch leaves ${figures} of the piece above the plate and all but cuts it in two. Measure the height above plate again; if it is so, take these rafters' extenders out in Design and enter what carries the eave there instead.`,
     }),
     ...told(input, eave, {
-      figure: ({ section: { bearing } }) =>
-        bearing.kind === 'shimmed' && bearing.shimIn > highestShimIn ? bearing.shimIn : null,
+      // A kicked-up tail stands on packers, which are built up to their height.
+      figure: ({ section: { bearing, kickUp } }) =>
+        bearing.kind === 'shimmed' && kickUp === null && bearing.shimIn > highestShimIn
+          ? bearing.shimIn
+          : null,
       say: (figures) =>
         `the piece stands ${figures} over the plate, too high for a shim, and what carries it there is not counted. Measure the height above plate again, or choose deeper stock in Design.`,
     }),

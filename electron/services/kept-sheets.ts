@@ -49,7 +49,6 @@ function asPlannedToday(plan: CutPlan): CutPlan {
     tiesProven: false,
     centsPerBoard: 0,
     unmetPins: [],
-    joints: [],
   } as const;
   return {
     ...added,

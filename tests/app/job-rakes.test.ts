@@ -57,7 +57,7 @@ test('an entry that cannot be built says so at its place, and the last figures s
     .first()
     .waitFor();
   await pieces.waitFor();
-  expect(await entryAt(page, 'design.rakes.1.overhangIn').inputValue()).toBe('4');
+  expect(await entryAt(page, 'design.rakes.1.overhangIn').inputValue()).toBe('4"');
   await typeEntry(page, 'design.rakes.1.overhangIn', '9');
   await figuresFollow(page);
 });

@@ -81,7 +81,7 @@ describe('pinned boards', () => {
             ).toBe(true);
         },
       ),
-      { numRuns: 25 },
+      { numRuns: 10 },
     );
   });
 });

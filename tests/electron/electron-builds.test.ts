@@ -11,7 +11,9 @@ test('Electron gets a main file, its workers beside it, and a preload script tha
   const folder = temporaryFolder();
   for (const config of electronBuilds(programRoot(), folder)) await build(config);
   const files = readdirSync(folder);
-  expect(files).toEqual(expect.arrayContaining(['main.js', 'paper-worker.js', 'cutting-worker.js', 'preload.cjs']));
+  expect(files).toEqual(
+    expect.arrayContaining(['main.js', 'paper-worker.js', 'cutting-worker.js', 'preload.cjs']),
+  );
   expect(files.filter((name) => !/\.c?js$/.test(name))).toEqual([]);
 
   // A sandboxed preload script is no module and may require electron alone.

@@ -20,6 +20,7 @@ const allowed: Readonly<Record<string, { parts: readonly string[]; packages: rea
       /^pdfmake/,
       /^csv-parse/,
       /^highs$/,
+      /^fflate$/,
       /^vite$/,
     ],
   },

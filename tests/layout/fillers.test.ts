@@ -18,6 +18,13 @@ function eave(rest: Parameters<typeof makeEave>[1] = {}) {
   return makeEave([], { lengthIn: 48, rafters: [{ id: 'a', readingIn: 24, joist: 'both' }], ...rest });
 }
 
+function filled(survey = eave(), thicknesses = yard) {
+  const design = makeDesign({ layout: { ...besideRafters, allowFiller: true } });
+  const layout = layOutEave(survey, design, 'A', null, undefined, { ...plainMeans, fillers: thicknesses });
+  if (!layout.ok) throw new Error('not laid out');
+  return layout.value;
+}
+
 describe('a filler is built up', () => {
   it('to the joist, in the fewest layers, thickest first', () => {
     expect(built(1.5)).toEqual([[1.5], 0]);
@@ -74,13 +81,6 @@ describe('a filler is built up', () => {
 });
 
 describe('the filler beside a rafter', () => {
-  const filled = (survey = eave(), thicknesses = yard) => {
-    const design = makeDesign({ layout: { ...besideRafters, allowFiller: true } });
-    const layout = layOutEave(survey, design, 'A', null, undefined, { ...plainMeans, fillers: thicknesses });
-    if (!layout.ok) throw new Error('not laid out');
-    return layout.value;
-  };
-
   it('runs from where the rafter is clear of the joist to the back end of the tail', () => {
     // 6/12, HAP 5, rafter and joist 5-1/2 deep: lower edge 5 - 5.5 x 1.118034 = -1.149187 at the wall, and at the
     // joist's top, 5-1/2, after (5.5 + 1.149187) / 0.5 = 13.298374 in., 14.868034 up the slope.

@@ -85,7 +85,6 @@ export function cutPlanOf(group: string, boards: readonly Board[]): CutPlan {
     tiesProven: true,
     centsPerBoard: 0,
     unmetPins: [],
-    joints: [],
     yield: 1,
     oneLengthUsd: null,
     oneLengthFt: null,

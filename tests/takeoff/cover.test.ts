@@ -2,8 +2,11 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dripEdgePieces } from '../../core/takeoff/drip-edge.ts';
 import { packSheets, type SheetPart } from '../../core/takeoff/pack-sheets.ts';
-import { coursesOf, panelGapIn } from '../../core/takeoff/sheathing-strip.ts';
-import { lineOf, smallTakeoff } from './small-job.ts';
+import { coverEave } from '../../core/takeoff/cover.ts';
+import { courseWidthsIn } from '../../core/takeoff/lay-cover.ts';
+import { coursesOf, panelGapIn, sheathingStrip } from '../../core/takeoff/sheathing-strip.ts';
+import { eavesToTakeOff } from '../../core/takeoff/takeoff-context.ts';
+import { layOut, lineOf, smallJob, smallTakeoff } from './small-job.ts';
 
 const sheet = { widthIn: 48, lengthIn: 96 };
 
@@ -59,6 +62,28 @@ describe('cover of the overhang', () => {
       { lowIn: 0, highIn: 20 },
       { lowIn: 20.125, highIn: 50 },
     ]);
+  });
+
+  test('kicked-up tails are covered at their own slope to the break, and on from there up the roof', () => {
+    // Roof 8/12, tail 4/12 raised 3 in.: break 3 / (1/3) = 9 in. inside the wall. To it (16 + 9) x 1.0541 = 26.352 in., the
+    // fascia before it 0.75 x 1.0541 = 0.791. Along the roof the break lies 9 x 1.2019 = 10.817 in. inside, so a
+    // tie-back of 20 goes 9.183 beyond. Worked by hand.
+    const job = smallJob({
+      eave: { pitchRisePer12: 8, heightAbovePlateIn: 6 },
+      eaveDesign: {
+        kickUpPitchRisePer12: 4,
+        kickUpRaiseIn: 3,
+        sheathing: { tieBackIn: 20 },
+        fasciaLine: 'as-found',
+      },
+    });
+    const [eave] = eavesToTakeOff(job, layOut(job));
+    if (eave === undefined) throw new Error('no eave');
+    const strip = sheathingStrip(eave);
+    expect(strip.breakIn).toBeCloseTo(27.143, 3);
+    expect(strip.widthIn).toBeCloseTo(27.143 + 9.183, 3);
+    const covered = coverEave(eave, job).cover;
+    expect(covered.kind === 'panels' ? courseWidthsIn(covered.boards).length : 0).toBe(2);
   });
 
   test('two rips of 17.89 in. come out of a 4 ft sheet, a third does not', () => {
