@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { costStaircaseSchema, cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
+import { cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
 import { keptSheetKinds, sheetKinds } from '../documents/sheet.ts';
 import { designSchema } from '../eave/design-document.ts';
-import { customerSchema, jobFileSchema, jobInfoSchema } from '../job/job-file.ts';
+import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
 import { civilDate, priceItemSchema, priceObservationSchema } from '../pricing/price-list.ts';
 import { shopSettingsSchema } from '../pricing/shop-settings.ts';
 import { quoteChange, quoteOfJob, shownQuote } from './quote-schemas.ts';
@@ -192,23 +192,6 @@ export const contract = {
         }),
       ),
     }),
-  ),
-  /**
-   * Reckons the boards' cost of a job over one eave's overhang, each step with boards searched; tells of each overhang by
-   * an event under `solveId`. Null where the search was cancelled.
-   */
-  'cutting.staircase': read(
-    z.strictObject({
-      solveId: id,
-      job: jobFileSchema.omit({ format: true, version: true }),
-      eaveId: id,
-      /** As the design gives the overhang. [in] */
-      fromIn: z.number().min(1).max(96),
-      toIn: z.number().min(1).max(96),
-      /** Longest search for one stock at one overhang. [ms] */
-      limitMs: z.int().min(1).max(longestSearchMs),
-    }),
-    z.strictObject({ staircase: costStaircaseSchema.nullable() }),
   ),
   /**
    * Ends a search. `enough`: the person takes what was found, on paper too. `superseded`: something else is asked now.

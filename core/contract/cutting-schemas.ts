@@ -67,7 +67,6 @@ export const cuttingProblemSchema = z.strictObject({
     .strictObject({
       pinned: z.array(pinnedBoard).max(500).readonly().exactOptional(),
       centsPerBoard: cents.exactOptional(),
-      centsPerJoint: cents.exactOptional(),
       useOnHand: z.boolean().exactOptional(),
     })
     .exactOptional(),
@@ -113,21 +112,4 @@ export const cutPlanSchema = z.strictObject({
   yield: z.number(),
   oneLengthUsd: usdText.nullable(),
   oneLengthFt: z.number().nullable(),
-});
-
-const overhangCost = {
-  boardsUsd: usdText.nullable(),
-  totalUsd: usdText.nullable(),
-  proof: z.enum(['exact-bound', 'solver-tree', 'none']),
-};
-
-/** A staircase of core/job, as the host answers it. Lengths in inches. */
-export const costStaircaseSchema = z.strictObject({
-  steps: z
-    .array(z.strictObject({ ...overhangCost, fromOverhangIn: z.number(), toOverhangIn: z.number() }))
-    .readonly(),
-  cheaper: z
-    .array(z.strictObject({ overhangIn: z.number(), savesUsd: usdText, totalUsd: usdText.nullable() }))
-    .readonly(),
-  asFarAsIn: z.number(),
 });

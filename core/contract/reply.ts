@@ -22,7 +22,7 @@ export type SolvingEvent = {
   /** What the best found so far costs, and what nothing can cost less than. */
   readonly costUsd: Usd;
   readonly boundUsd: Usd;
-  /** Parts that are finished, and parts in all; 0 where that is not known. [-] */
+  /** Parts that are finished, and parts in all. [-] */
   readonly done: number;
   readonly of: number;
 };
