@@ -302,13 +302,13 @@ test('what was built is typed back: the station moves, the tail is no longer to 
   await expect.poll(() => grip(page, 'A-E02').getAttribute('aria-label')).toMatch(/As built\..* In place\./);
   await page.getByLabel('A-E03 is in place').check();
   await expect.poll(left).toMatch(/^2 of \d+ tails are in place;/);
-  await page.getByLabel('Note on A-E03').fill('crown down');
+  await page.getByLabel('Note on A-E03', { exact: true }).fill('crown down');
   await page.keyboard.press('Tab');
   expect(await accessFaults(page)).toEqual([]);
   await takePictures(page, 'job-layout-as-built');
   await goToSection(page, 'Sheets');
   await goToSection(page, 'Design');
-  expect(await page.getByLabel('Note on A-E03').inputValue()).toBe('crown down');
+  expect(await page.getByLabel('Note on A-E03', { exact: true }).inputValue()).toBe('crown down');
   for (let step = 0; step < 3; step += 1) await undo(page);
   await expect.poll(left).toMatch(/^0 of \d+ tails are in place;/);
   await allSaved(page);
