@@ -43,6 +43,10 @@ async function drag(page: Page, mark: string, byPx: number): Promise<void> {
   for (let step = 1; step <= 8; step += 1) await page.mouse.move(x + (byPx * step) / 8, y);
 }
 
+function stationSaid(text = ''): string {
+  return /at .*?, hung/.exec(text)?.[0] ?? '';
+}
+
 test('the wheel scales the plan about the pointer', async () => {
   const { page } = watched;
   const e07 = grip(page, 'A-E07');
@@ -220,9 +224,8 @@ test('a bay takes a tail by its table, and one that the program would hang is ke
   expect(own).toBeGreaterThan(0);
   await grips(page).nth(own).focus();
   await page.keyboard.press('Delete');
-  const stationSaid = (text = '') => /at .*?, hung/.exec(text)?.[0] ?? '';
   await expect
-    .poll(async () => (await tailsSaid(page)).map(stationSaid))
+    .poll(async () => (await tailsSaid(page)).map((text) => stationSaid(text)))
     .not.toContain(stationSaid(closer[own]));
   expect(
     await page
@@ -332,6 +335,7 @@ test('section and nails are cut at any station, typed or by steps', async () => 
     await page.getByRole('tabpanel').locator('svg.drawing').first().waitFor();
     await takePictures(page, `job-layout-${name.toLowerCase().replace(' ', '-')}`);
   }
+  expect(await page.getByRole('tab', { selected: true }).last().innerText()).toBe('Rake R1');
   watched.mustBeQuiet();
 });
 
