@@ -7,6 +7,7 @@ import { BayTable } from './bay-table.tsx';
 import { CutTable } from './cut-table.tsx';
 import { DesignEntries } from './design-entries.tsx';
 import { DesignPlan } from './design-plan.tsx';
+import './design.css';
 import { DrawingsPanel } from './drawings-panel.tsx';
 import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
 import { RakeDesigns } from './rake-entries.tsx';
