@@ -1,5 +1,5 @@
 import { ArrowDown, ArrowUp } from 'lucide-react';
-import { Button } from './button.tsx';
+import { useRowsInParts } from './rows-in-parts.tsx';
 import { useMemo, useState, type ReactNode } from 'react';
 
 export type TableColumn<R> = {
@@ -32,8 +32,7 @@ export function DataTable<R>(props: {
 }) {
   const [sort, setSort] = useState<Sort | null>(null);
   const rows = useMemo(() => sorted(props.rows, props.columns, sort), [props.rows, props.columns, sort]);
-  const atOnce = props.rowsAtOnce ?? Number.POSITIVE_INFINITY;
-  const [shown, setShown] = useState(atOnce);
+  const { shown, more } = useRowsInParts(rows, props.rowsAtOnce ?? Number.POSITIVE_INFINITY);
   return (
     <>
       <table className="table">
@@ -70,7 +69,7 @@ export function DataTable<R>(props: {
           </tr>
         </thead>
         <tbody>
-          {(rows.length > shown ? rows.slice(0, shown) : rows).map((row) => (
+          {shown.map((row) => (
             <tr key={props.rowKey(row)} data-row={props.rowKey(row)} data-state={props.rowState?.(row)}>
               {props.columns.map((column) =>
                 column.isRowHeader === true ? (
@@ -88,13 +87,7 @@ export function DataTable<R>(props: {
         </tbody>
         {props.foot === undefined ? null : <tfoot>{props.foot}</tfoot>}
       </table>
-      {rows.length > shown ? (
-        <div className="more-rows">
-          <Button onPress={() => setShown(shown + atOnce)}>
-            {`Show ${Math.min(atOnce, rows.length - shown)} more`}
-          </Button>
-        </div>
-      ) : null}
+      {more}
     </>
   );
 }

@@ -10,9 +10,11 @@ import { formatLength } from '../../../core/units/format-length.ts';
 import { SettledField } from '../../fields/settled-field.tsx';
 import { useKeptDrafts } from '../../host/kept-drafts.ts';
 import { FoldPanel } from '../../kit/fold-panel.tsx';
+import { useRowsInParts } from '../../kit/rows-in-parts.tsx';
 import { setAsBuilt } from '../editor/as-built.ts';
 import { useJob } from '../job-context.ts';
 import { readStation } from './hand/station-entry.tsx';
+import { rowsAtOnce } from './tail-table.tsx';
 
 /** A tail of the table: where it was laid out, and what was typed back of it. */
 type BuiltRow = {
@@ -32,13 +34,12 @@ export function AsBuiltTable({ eaveId }: { readonly eaveId: string }) {
   const { good } = computation;
   const layout = good?.result.eaves.find((eave) => eave.eaveId === eaveId);
   const planned = useMemo(() => (good === null ? null : layoutAsPlanned(good.input, eaveId)), [good, eaveId]);
-  if (good === null || layout === undefined || layout.extenders.length === 0) return null;
-  const { asBuilt } = good.input.design;
-  const rows = rowsOf(
-    layout,
-    planned,
-    asBuilt.filter((one) => one.eaveId === eaveId),
+  const rows = useMemo(
+    () => (good === null || layout === undefined ? [] : rowsOf(layout, planned, good.input.design.asBuilt)),
+    [good, layout, planned],
   );
+  const { shown, more } = useRowsInParts(rows, rowsAtOnce);
+  if (good === null || layout === undefined || rows.length === 0) return null;
   const placed = layout.extenders.filter(({ inPlace }) => inPlace).length;
   const cut = stillToCut(good.result.eaves, good.result.takeoff.pieces, good.input.design);
   return (
@@ -65,11 +66,12 @@ export function AsBuiltTable({ eaveId }: { readonly eaveId: string }) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, index) => (
+          {shown.map((row, index) => (
             <Row key={row.id} row={row} index={index} eaveId={eaveId} wallIn={layout.wallLengthIn} />
           ))}
         </tbody>
       </table>
+      {more}
     </FoldPanel>
   );
 }
@@ -189,7 +191,7 @@ function rowsOf(
       id: tail.id,
       mark: tail.mark,
       plannedIn: plannedIn.get(tail.id) ?? null,
-      built: asBuilt.find(({ extenderId }) => extenderId === tail.id),
+      built: asBuilt.find((one) => one.eaveId === layout.eaveId && one.extenderId === tail.id),
       orderIn: plannedIn.get(tail.id) ?? tail.centreIn,
     }))
     .toSorted((a, b) => a.orderIn - b.orderIn);

@@ -4,6 +4,7 @@ import { dressedSection } from '../../../core/lumber/dressed-sizes.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { useRowsInParts } from '../../kit/rows-in-parts.tsx';
 import { openBay } from '../editor/list-edits.ts';
 import { leaveBay } from '../editor/tail-edits.ts';
 import { useJob } from '../job-context.ts';
@@ -11,11 +12,13 @@ import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
 import { hangBetween, type Tails } from './hand/tail-moves.ts';
 import { useTailMoves } from './hand/use-tail-moves.ts';
+import { rowsAtOnce } from './tail-table.tsx';
 
 /** The bays at the plate: how wide each is clear, its block, old or new, and the way to hang a tail in it. */
 export function BayTable() {
   const { tails } = useTailMoves();
-  if (tails === null || tails.layout.bays.length === 0) return null;
+  const { shown, more } = useRowsInParts(tails?.layout.bays ?? [], rowsAtOnce);
+  if (tails === null || shown.length === 0) return null;
   const { layout } = tails;
   return (
     <Panel title={`Bays at the plate: ${layout.bays.length}`} look="flush" actions={<OldMark />}>
@@ -39,7 +42,7 @@ export function BayTable() {
           </tr>
         </thead>
         <tbody>
-          {layout.bays.map((bay, index) => (
+          {shown.map((bay, index) => (
             <BayRow
               key={bay.mark}
               tails={tails}
@@ -49,6 +52,7 @@ export function BayTable() {
           ))}
         </tbody>
       </table>
+      {more}
     </Panel>
   );
 }

@@ -2,16 +2,19 @@ import type { Extender } from '../../../core/layout/layout-types.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
 import { inchesOf } from '../../../core/units/sixteenths.ts';
 import { Panel } from '../../kit/panel.tsx';
+import { useRowsInParts } from '../../kit/rows-in-parts.tsx';
 import { useJob } from '../job-context.ts';
 import { Caution } from '../parts/caution.tsx';
 import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
+import { rowsAtOnce } from './tail-table.tsx';
 
 /** The figures that each tail of an eave is cut by. */
 export function CutTable({ eaveId }: { readonly eaveId: string }) {
   const { computation } = useJob();
   const layout = computation.good?.result.eaves.find((eave) => eave.eaveId === eaveId);
-  if (layout === undefined || layout.extenders.length === 0) return null;
+  const { shown, more } = useRowsInParts(layout?.extenders ?? [], rowsAtOnce);
+  if (layout === undefined || shown.length === 0) return null;
   return (
     <Panel title="Cuts of the tails" look="flush" actions={<OldMark />}>
       <table className="table">
@@ -27,7 +30,7 @@ export function CutTable({ eaveId }: { readonly eaveId: string }) {
           </tr>
         </thead>
         <tbody>
-          {layout.extenders.map((tail) => (
+          {shown.map((tail) => (
             <tr key={tail.id}>
               <th scope="row" className="no-wrap">
                 {tail.mark}
@@ -48,6 +51,7 @@ export function CutTable({ eaveId }: { readonly eaveId: string }) {
           ))}
         </tbody>
       </table>
+      {more}
       <Caution />
     </Panel>
   );

@@ -1,9 +1,11 @@
 import { Pin, PinOff, Trash2 } from 'lucide-react';
+import { useMemo } from 'react';
 import type { Method } from '../../../core/eave/design-document.ts';
 import type { EaveLayout, Extender, Unplaced } from '../../../core/layout/layout-types.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { useRowsInParts } from '../../kit/rows-in-parts.tsx';
 import { isHung, isPinned } from '../editor/tail-edits.ts';
 import { Figure } from '../parts/figure.tsx';
 import { OldMark } from '../parts/old-mark.tsx';
@@ -23,6 +25,9 @@ import { isClashing, whyWords } from './hand/tail-words.ts';
 import { methodLabel, methodsFor } from './hand/use-tail-choices.ts';
 import { useTailMoves } from './hand/use-tail-moves.ts';
 
+/** Rows of a table of tails that are shown at once: more than most eaves have. */
+export const rowsAtOnce = 60;
+
 /** The methods in a word or two, for a narrow column. */
 const methodShort: Readonly<Record<Method, string>> = {
   side: 'Beside',
@@ -41,12 +46,10 @@ const headings = ['Mark', 'Station', 'Rafter', 'Side', 'Method', 'Why', 'Own ove
  */
 export function TailTable() {
   const { tails } = useTailMoves();
+  const rows = useMemo(() => (tails === null ? [] : rowsOf(tails.layout)), [tails]);
+  const { shown, more } = useRowsInParts(rows, rowsAtOnce);
   if (tails === null || tails.layout.rafters.length === 0) return null;
   const { layout } = tails;
-  const rows = [
-    ...layout.extenders.map((tail) => ({ stationIn: tail.centreIn, tail, bare: null })),
-    ...layout.unplaced.map((bare) => ({ stationIn: bare.stationIn, tail: null, bare })),
-  ].toSorted((a, b) => a.stationIn - b.stationIn);
   return (
     <Panel title={`Tails: ${layout.extenders.length}`} look="flush" actions={<OldMark />}>
       <table className="table tail-table">
@@ -64,7 +67,7 @@ export function TailTable() {
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ tail, bare }) =>
+          {shown.map(({ tail, bare }) =>
             tail === null ? (
               <BareRow key={bare.rafterId} tails={tails} bare={bare} />
             ) : (
@@ -73,8 +76,20 @@ export function TailTable() {
           )}
         </tbody>
       </table>
+      {more}
     </Panel>
   );
+}
+
+type TableRow =
+  | { readonly stationIn: number; readonly tail: Extender; readonly bare: null }
+  | { readonly stationIn: number; readonly tail: null; readonly bare: Unplaced };
+
+function rowsOf({ extenders, unplaced }: EaveLayout): readonly TableRow[] {
+  return [
+    ...extenders.map((tail): TableRow => ({ stationIn: tail.centreIn, tail, bare: null })),
+    ...unplaced.map((bare): TableRow => ({ stationIn: bare.stationIn, tail: null, bare })),
+  ].toSorted((a, b) => a.stationIn - b.stationIn);
 }
 
 function TailRow(props: { readonly tails: Tails; readonly tail: Extender }) {

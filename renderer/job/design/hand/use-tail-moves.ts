@@ -1,4 +1,4 @@
-import { useCallback } from 'react';
+import { useCallback, useMemo } from 'react';
 import { useTailHand } from './tail-hand.ts';
 import type { TailMove, Tails } from './tail-moves.ts';
 
@@ -14,5 +14,9 @@ export function useTailMoves(): {
     },
     [make],
   );
-  return { tails: layout === null ? null : { designIndex, design, layout }, go };
+  const tails = useMemo(
+    () => (layout === null ? null : { designIndex, design, layout }),
+    [designIndex, design, layout],
+  );
+  return { tails, go };
 }
