@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { stockSchema } from '../eave/design-document.ts';
-import type { Usd } from '../units/money.ts';
-import type { Sixteenths } from '../units/sixteenths.ts';
+import { usd } from '../units/money.ts';
+import { nearestSixteenth } from '../units/sixteenths.ts';
 
 /** No board and no piece is longer: 1000 ft. [1/16 in] */
 const longestSixteenths = 192_000;
@@ -15,17 +15,17 @@ const sixteenths = z
   .int()
   .min(0)
   .max(longestSixteenths)
-  .transform((whole) => whole as Sixteenths);
+  .transform((whole) => nearestSixteenth(whole / 16));
 const someSixteenths = z
   .int()
   .min(1)
   .max(longestSixteenths)
-  .transform((whole) => whole as Sixteenths);
+  .transform((whole) => nearestSixteenth(whole / 16));
 const cents = z.int().min(0).max(100_000_000);
 const usdText = z
   .string()
   .regex(/^\d{1,12}\.\d{2}$/)
-  .transform((text) => text as Usd);
+  .transform((text) => usd(text));
 const mark = z.string().min(1).max(60);
 const itemId = z.string().min(1).max(80);
 

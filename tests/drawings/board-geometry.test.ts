@@ -25,6 +25,10 @@ const saw = {
   depthSixteenths: sixteenths(88),
 };
 
+function slantedPiece(mark: string) {
+  return { mark, lengthSixteenths: sixteenths(640), slantSixteenths: sixteenths(44) };
+}
+
 describe('a board drawn with its pieces', () => {
   test('square pieces stand behind one another with a kerf between', () => {
     // By hand: trim 1/2", 48" to 48-1/2", kerf to 48-5/8", 30" to 78-5/8", kerf, left over from 78-3/4".
@@ -43,12 +47,7 @@ describe('a board drawn with its pieces', () => {
 
   test('plumb ends nest: long point on top at the left, at the bottom at the right, one wedge lost a board', () => {
     // By hand, 6/12 on 5-1/2": slant 2-3/4" = 44/16; a kerf of 1/8" takes 0.1398", 3/16 rounded up, along the board.
-    const piece = (mark: string) => ({
-      mark,
-      lengthSixteenths: sixteenths(640),
-      slantSixteenths: sixteenths(44),
-    });
-    const { pieces } = layBoard(saw, boardOf([piece('A'), piece('B')], 0));
+    const { pieces } = layBoard(saw, boardOf([slantedPiece('A'), slantedPiece('B')], 0));
     expect(pieces.map(({ from, to }) => [from, to])).toEqual([
       [
         { top: 8, bottom: 52 },

@@ -121,7 +121,7 @@ test('any value as the command’s name is answered', async () => {
 function pathsOf(value: unknown, path: readonly (string | number)[] = []): (readonly (string | number)[])[] {
   if (typeof value !== 'object' || value === null) return [path];
   const entries = Array.isArray(value) ? value.entries() : Object.entries(value);
-  return [path, ...[...entries].flatMap(([key, inner]) => pathsOf(inner, [...path, key as string | number]))];
+  return [path, ...[...entries].flatMap(([key, inner]) => pathsOf(inner, [...path, key]))];
 }
 
 function withAt(value: unknown, path: readonly (string | number)[], put: unknown): unknown {

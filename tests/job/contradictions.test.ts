@@ -60,10 +60,11 @@ describe('a reading of the wall', () => {
   });
 });
 
-describe("a tail of the person's own", () => {
-  const withTails = (...addedTails: Record<string, unknown>[]) =>
-    stopping((raw) => Object.assign(entryOf(raw.design.eaves, 'porch'), { addedTails }));
+function withTails(...addedTails: Record<string, unknown>[]) {
+  return stopping((raw) => Object.assign(entryOf(raw.design.eaves, 'porch'), { addedTails }));
+}
 
+describe("a tail of the person's own", () => {
   test('is called as no other tail and no rafter', () => {
     expect(withTails({ id: 't', stationIn: 20 }, { id: 't', stationIn: 40 })[0]).toBe(
       'design.eaves.0.addedTails.1.id',

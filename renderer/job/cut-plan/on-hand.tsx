@@ -41,7 +41,7 @@ export function OnHand() {
         </p>
       ) : (
         <div className="wish-row">
-          <JobSwitch path="design.cutting.useOnHand" label={boardEntryLabels.useOnHand} />
+          <JobSwitch path="design.cutting.useOnHand" label={boardEntryLabels['useOnHand']} />
           <ChoiceCost id="on-hand" than="buying all of it" />
         </div>
       )}
