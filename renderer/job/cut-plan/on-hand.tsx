@@ -15,6 +15,9 @@ import { ChoiceCost } from './choice-cost.tsx';
 
 const list = 'design.cutting.onHand';
 
+// Named so, lest the linter take a label that begins with `use` for a hook.
+const { useOnHand: onHandLabel } = boardEntryLabels;
+
 /** Boards and offcuts that he has and would cut up on this job, each at what it is worth to him. */
 export function OnHand() {
   const { editor, documents, goTo, computation } = useJob();
@@ -41,7 +44,7 @@ export function OnHand() {
         </p>
       ) : (
         <div className="wish-row">
-          <JobSwitch path="design.cutting.useOnHand" label={boardEntryLabels['useOnHand']} />
+          <JobSwitch path="design.cutting.useOnHand" label={onHandLabel} />
           <ChoiceCost id="on-hand" than="buying all of it" />
         </div>
       )}
