@@ -21,11 +21,12 @@ import { createProver } from './workers/prover.ts';
 
 const help = `Runs a whole job without a window: survey, design, takeoff, cut plan, estimate, papers.
 
-npm run sample -- --out DIR [--job FILE] [--paper letter|a4]
+npm run sample -- --out DIR [--job FILE] [--paper letter|a4] [--search SECONDS]
 
   --out DIR     folder for the files; made where it is missing
   --job FILE    job file to run; the sample job where absent
   --paper SIZE  letter or a4; the job's own setting where absent
+  --search S    longest search for the boards of one stock; 10 where absent
   --help        this text
 
 Writes one PDF a sheet: ${sheetKinds.map((kind) => `${kind}.pdf`).join(', ')};
@@ -36,6 +37,9 @@ more than 5 seconds says what it is doing.
 Exit code 0: everything was computed and nothing is missing from the sums.
 Exit code 1: the job cannot be computed (no files are written), or the sums lack something (the files are
 written, and say on their first page that they are not complete).`;
+
+/** Longest search that can be asked for. [s] */
+const longestSearchS = 600;
 
 const sampleJob = fileURLToPath(new URL('../fixtures/sample-job.json', import.meta.url));
 
@@ -65,14 +69,15 @@ async function run(args: readonly string[]): Promise<number> {
     startPort: startCuttingPort,
     reportBug: (error) => logBug('cutting', error),
   });
-  const computed = await computeProven({ prover, searchLimitMs }, file.value);
+  const means = { prover, searchLimitMs: options.searchLimitMs };
+  const computed = await computeProven(means, file.value);
   if (!computed.ok) {
     await prover.close();
     progress.end();
     return complain([computed.problem]);
   }
   const { result } = computed.value;
-  const supplierCosts = await provenSupplierCosts({ prover, searchLimitMs }, file.value, result);
+  const supplierCosts = await provenSupplierCosts(means, file.value, result);
   await prover.close();
   const paper = options.paper ?? file.value.settings.paperSize;
   try {
@@ -102,10 +107,16 @@ async function run(args: readonly string[]): Promise<number> {
   return lacks.length === 0 ? 0 : 1;
 }
 
-type Options = { readonly out: string; readonly job: string; readonly paper: PaperSize | undefined };
+type Options = {
+  readonly out: string;
+  readonly job: string;
+  readonly paper: PaperSize | undefined;
+  /** [ms] */
+  readonly searchLimitMs: number;
+};
 
 function readOptions(args: readonly string[]): Options | string {
-  let values: { out?: string; job?: string; paper?: string; help?: boolean };
+  let values: { out?: string; job?: string; paper?: string; search?: string; help?: boolean };
   try {
     ({ values } = parseArgs({
       args: [...args],
@@ -113,6 +124,7 @@ function readOptions(args: readonly string[]): Options | string {
         out: { type: 'string' },
         job: { type: 'string' },
         paper: { type: 'string' },
+        search: { type: 'string' },
         help: { type: 'boolean' },
       },
     }));
@@ -124,7 +136,15 @@ function readOptions(args: readonly string[]): Options | string {
   if (values.paper !== undefined && values.paper !== 'letter' && values.paper !== 'a4') {
     return `"${values.paper}" is not a paper size known here. Write --paper letter or --paper a4.`;
   }
-  return { out: values.out, job: values.job ?? sampleJob, paper: values.paper };
+  const searchS = values.search === undefined ? searchLimitMs / 1000 : Number(values.search);
+  if (!(searchS > 0 && searchS <= longestSearchS))
+    return `"${values.search}" is no time to search. Write seconds, like --search 10, up to ${longestSearchS}.`;
+  return {
+    out: values.out,
+    job: values.job ?? sampleJob,
+    paper: values.paper,
+    searchLimitMs: searchS * 1000,
+  };
 }
 
 function withStop(sentence: string): string {

@@ -9,7 +9,7 @@ import { changedText, entryOf } from '../job/changed-job.ts';
 const script = fileURLToPath(new URL('../../electron/sample.ts', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'eavewright-notes-'));
 const run = (...args: readonly string[]) =>
-  spawnSync(process.execPath, [script, ...args], { encoding: 'utf8' });
+  spawnSync(process.execPath, [script, '--search', '1', ...args], { encoding: 'utf8' });
 
 it('a job run without a window notes a length that the cut plan goes without, and exits 0 all the same', () => {
   const job = join(folder, 'job.json');
