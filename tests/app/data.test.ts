@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import BetterSqlite3 from 'better-sqlite3';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
@@ -23,6 +24,7 @@ test('backups are made, restored and undone; all tables and the report are saved
   const watched = await openPage(both.browser, both.program.address);
   const { page } = watched;
   await page.getByRole('button', { name: 'Open the sample job' }).click();
+  await page.getByRole('heading', { name: /Quillfeather/ }).waitFor();
   await page.getByRole('link', { name: 'Jobs' }).click();
   await page.getByRole('link', { name: /Quillfeather/ }).waitFor();
   await openData(page);
@@ -68,6 +70,10 @@ test('a shop file that was damaged opens on its backups, and one of them mends i
   const { folder } = both.program;
   await both.program.kill();
   const path = join(folder, shopFileName);
+  // What a killed program left in the log goes into the file first, so that the damage is not written over.
+  const database = new BetterSqlite3(path);
+  database.pragma('wal_checkpoint(TRUNCATE)');
+  database.close();
   const bytes = readFileSync(path);
   bytes.fill(0xa5, 4096, 3 * 4096);
   writeFileSync(path, bytes);

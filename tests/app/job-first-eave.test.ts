@@ -42,7 +42,9 @@ test('readings are placed, drawn and checked before anything is designed', async
   const { page } = watched;
   await typeEntry(page, 'survey.eaves.0.lengthIn', "12'");
   await typeReadings(page, 0, ['3/4', '17-1/2', '33', '49', '65']);
-  const row = page.locator('.rafter-row').nth(2);
+  const row = page
+    .locator('.rafter-row')
+    .filter({ has: entryAt(page, 'survey.eaves.0.rafters.2.readingIn') });
   expect(await row.locator('.derived').allInnerTexts()).toEqual([`2' 9"`, `1' 3-1/2"`]);
   await page.locator('svg.drawing title', { hasText: 'Plan of South eave as measured' }).waitFor({
     state: 'attached',

@@ -102,7 +102,7 @@ describe('the price list', () => {
     await takeBack.click();
     await page.getByRole('button', { name: 'Take it back' }).click();
     await items().getByText('$12.54').waitFor();
-    expect(await takeBack.count()).toBe(0);
+    await expect.poll(() => takeBack.count()).toBe(0);
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.ariaLabel))
       .toMatch(/^Take back \$12\.54/);
