@@ -103,7 +103,6 @@ export function checkCutting(asker: Asker): void {
     const [saved] = await value('estimates.list', { jobId: id });
     expect(saved?.totalUsd).toBe(best.value.estimate.totalUsd);
   });
-
 }
 
 function withLength(otherwise: object): object {
