@@ -25,18 +25,24 @@ export function createEvents(): Events {
  * and a restored backup is another shop. */
 export function changedBy(command: string): readonly ChangeEvent['what'][] {
   if (command === 'jobs.import' || command === 'jobs.openSample' || command === 'shop.restore')
-    return ['jobs', 'prices', 'settings'];
+    return ['jobs', 'prices', 'settings', 'stock', 'money'];
   switch (command.split('.')[0]) {
     case 'jobs':
     case 'estimates':
       return ['jobs'];
     // A first quote takes the shop's next number.
     case 'quotes':
-      return ['jobs', 'settings'];
+      return ['jobs', 'settings', 'money'];
     case 'prices':
       return ['prices'];
     case 'settings':
       return ['settings'];
+    case 'stock':
+      return ['stock', 'jobs'];
+    // A receipt can note a price; what is billed and owed stands in the list of jobs.
+    case 'costs':
+    case 'billing':
+      return ['money', 'jobs', 'prices', 'settings'];
     default:
       return [];
   }

@@ -3,16 +3,21 @@ import { createDispatcher, type Dispatch } from './dispatcher.ts';
 import { changedBy, createEvents, type Events } from './events.ts';
 import type { Handlers } from './handlers.ts';
 import { appHandlers } from './services/app.ts';
+import { billingHandlers } from './services/billing.ts';
 import type { Context } from './services/context.ts';
+import { costHandlers } from './services/costs.ts';
 import { cuttingHandlers } from './services/cutting.ts';
 import { estimateHandlers } from './services/estimates.ts';
 import { jobFileHandlers } from './services/job-files.ts';
 import { jobHandlers } from './services/jobs.ts';
 import { paperHandlers } from './services/paper.ts';
+import { priceHistoryHandlers } from './services/price-history.ts';
+import { priceListHandlers } from './services/price-list.ts';
 import { priceHandlers } from './services/prices.ts';
 import { quoteHandlers } from './services/quotes.ts';
 import { settingsHandlers } from './services/settings.ts';
 import { shopHandlers } from './services/shop.ts';
+import { stockHandlers } from './services/stock.ts';
 import { storeProblem } from './store/classify.ts';
 import { DocumentDamaged } from './store/documents.ts';
 import { ShopClosed } from './store/shop-keeper.ts';
@@ -34,6 +39,11 @@ export function createHost(context: Context, reportBug: (command: string, error:
     ...quoteHandlers(context),
     ...paperHandlers(context),
     ...cuttingHandlers(context, events.publish),
+    ...priceListHandlers(context),
+    ...priceHistoryHandlers(context),
+    ...stockHandlers(context),
+    ...costHandlers(context),
+    ...billingHandlers(context),
   };
   const dispatch = createDispatcher(contract, handlers, {
     problemOf: (error) =>

@@ -15,6 +15,7 @@ import { Frame } from './kit/frame.tsx';
 import { Notices } from './kit/notices.tsx';
 import { JobsScreen } from './screens/jobs/jobs-screen.tsx';
 import { ShopGate } from './screens/data/shop-gate.tsx';
+import { MoneyScreen } from './screens/money/money-screen.tsx';
 import { NotFoundScreen } from './screens/not-found-screen.tsx';
 import { PricesScreen } from './screens/prices/prices-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
@@ -50,6 +51,9 @@ export function App() {
                     {(params) => <JobWorkspace key={params.id} jobId={params.id} />}
                   </Route>
                   <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
+                  <Route path="/money">
+                    <MoneyScreen />
+                  </Route>
                   <Route path="/settings/:part?">{(params) => <SettingsScreen part={params.part} />}</Route>
                   <Route>
                     <NotFoundScreen />

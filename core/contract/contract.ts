@@ -1,16 +1,20 @@
 import { z } from 'zod';
+import { billingCommands } from './billing-commands.ts';
+import { id, namedBytes, namedText, none, paperSize, printedSheet, read, write } from './command.ts';
+import { costCommands } from './cost-commands.ts';
 import { cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
 import { keptSheetKinds, sheetKinds } from '../documents/sheet.ts';
 import { designSchema } from '../eave/design-document.ts';
 import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
 import { civilDate, priceItemSchema, priceObservationSchema } from '../pricing/price-list.ts';
 import { shopSettingsSchema } from '../pricing/shop-settings.ts';
+import { priceHistoryCommands } from './price-history-commands.ts';
+import { priceListCommands } from './price-list-commands.ts';
 import { quoteChange, quoteOfJob, shownQuote } from './quote-schemas.ts';
+import { stockCommands } from './stock-commands.ts';
 import { surveySchema } from '../survey/survey-document.ts';
 
-const id = z.string().min(1).max(60);
 const revision = z.int().min(0);
-const none = z.strictObject({});
 
 /** Most problems of one search: what each choice of a job would cost, at each of several suppliers. */
 const mostProblems = 100;
@@ -19,14 +23,6 @@ const longestSearchMs = 120_000;
 
 /** Raw text of entries that do not parse yet, by dotted path, kept so that nothing typed is lost. */
 const drafts = z.record(z.string().max(200), z.string().max(4000));
-
-function read<I extends z.ZodType, O extends z.ZodType>(input: I, output: O) {
-  return { input, output, effect: 'read' as const };
-}
-
-function write<I extends z.ZodType, O extends z.ZodType>(input: I, output: O) {
-  return { input, output, effect: 'write' as const };
-}
 
 const jobSummary = z.strictObject({
   id,
@@ -65,8 +61,6 @@ const savedEstimate = z.strictObject({
   /** False where the frozen record was changed outside of the program: not to be relied on. */
   intact: z.boolean(),
 });
-
-const namedText = z.strictObject({ fileName: z.string(), text: z.string() });
 
 /** Every command of the program: what goes in, what comes out, and whether it writes. JSON values alone. */
 export const contract = {
@@ -112,7 +106,7 @@ export const contract = {
     z.strictObject({ folder: z.string() }),
   ),
   /** Every table as CSV, in one zip file. */
-  'shop.exportTables': read(none, z.strictObject({ fileName: z.string(), base64: z.string() })),
+  'shop.exportTables': read(none, namedBytes),
   'settings.get': read(none, z.strictObject({ settings: shopSettingsSchema, revision })),
   'settings.save': write(
     z.strictObject({ settings: shopSettingsSchema, baseRevision: revision }),
@@ -218,30 +212,29 @@ export const contract = {
   ),
   'quotes.list': read(z.strictObject({ jobId: id }), z.array(shownQuote)),
   /** A sheet of a quote as it was when the quote was made. */
-  'quotes.paper': read(
-    z.strictObject({ id, sheet: z.enum(keptSheetKinds), paperSize: z.enum(['letter', 'a4']) }),
-    z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),
-  ),
+  'quotes.paper': read(z.strictObject({ id, sheet: z.enum(keptSheetKinds), paperSize }), printedSheet),
   /** What changed since a quote was made: the job as it stands, at today's prices. */
   'quotes.compare': read(z.strictObject({ id }), quoteChange),
-  'paper.make': read(
-    z.strictObject({ jobId: id, sheet: z.enum(sheetKinds), paperSize: z.enum(['letter', 'a4']) }),
-    z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),
-  ),
+  'paper.make': read(z.strictObject({ jobId: id, sheet: z.enum(sheetKinds), paperSize }), printedSheet),
   /** A sheet of a saved estimate, as it was when it was saved. */
   'paper.ofEstimate': read(
     z.strictObject({
       estimateId: id,
       sheet: z.enum(keptSheetKinds),
-      paperSize: z.enum(['letter', 'a4']),
+      paperSize,
     }),
-    z.strictObject({ fileName: z.string(), pdfBase64: z.string(), pages: z.int() }),
+    printedSheet,
   ),
   /** Saves bytes where the person says; only where `savesFiles` holds. */
   'files.save': write(
     z.strictObject({ fileName: z.string().min(1).max(200), base64: z.string().max(100_000_000) }),
     z.strictObject({ saved: z.boolean() }),
   ),
+  ...priceListCommands,
+  ...priceHistoryCommands,
+  ...stockCommands,
+  ...costCommands,
+  ...billingCommands,
 } as const;
 
 export type CommandName = keyof typeof contract;

@@ -9,8 +9,11 @@ export type Reply<T> =
 /** Something the host tells the page without being asked. */
 export type HostEvent = ChangeEvent | SolvingEvent;
 
-/** A write made these different. */
-export type ChangeEvent = { readonly kind: 'changed'; readonly what: 'jobs' | 'prices' | 'settings' };
+/** A write made these different. `money`: what jobs took and what was billed for them. */
+export type ChangeEvent = {
+  readonly kind: 'changed';
+  readonly what: 'jobs' | 'prices' | 'settings' | 'stock' | 'money';
+};
 
 /** How far a long computation has come that a page asked for. */
 export type SolvingEvent = {

@@ -1,3 +1,7 @@
+import type { BillingFault } from './billing-fault.ts';
+import type { CostFault } from './cost-fault.ts';
+import type { OfferFault } from './offer-fault.ts';
+import type { PriceFault } from './price-fault.ts';
 import type { PieceUse } from '../takeoff/takeoff-types.ts';
 
 /**
@@ -127,6 +131,11 @@ export type ProblemKind =
   | { readonly code: 'shop-file-damaged' }
   | { readonly code: 'shop-file-read-only' }
   | { readonly code: 'disk-full' }
+  // the money of a job over time, each with its own faults and sentences
+  | { readonly code: 'prices'; readonly fault: PriceFault }
+  | { readonly code: 'offer'; readonly fault: OfferFault }
+  | { readonly code: 'costs'; readonly fault: CostFault }
+  | { readonly code: 'billing'; readonly fault: BillingFault }
   | { readonly code: 'not-here'; readonly what: string }
   | { readonly code: 'internal' };
 

@@ -2,6 +2,10 @@ import { assertNever } from '../result.ts';
 import { entryName } from '../job/entry-name.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
+import { billingSentence } from './billing-fault.ts';
+import { costSentence } from './cost-fault.ts';
+import { offerSentence } from './offer-fault.ts';
+import { priceSentence } from './price-fault.ts';
 import type { LengthReason, Problem } from './problem.ts';
 import { shortened } from './shortened.ts';
 
@@ -105,6 +109,14 @@ export function problemSentence(problem: Problem): string {
       return 'The shop file cannot be written here. Move it to a folder you may write in.';
     case 'disk-full':
       return 'The disk is full. What was saved before is safe; make room and the next change is saved.';
+    case 'prices':
+      return priceSentence(problem.fault);
+    case 'offer':
+      return offerSentence(problem.fault);
+    case 'costs':
+      return costSentence(problem.fault);
+    case 'billing':
+      return billingSentence(problem.fault);
     case 'not-here':
       return `${problem.what} is not possible in this window.`;
     case 'internal':

@@ -7,6 +7,7 @@ export function FrameCommands() {
   const [, goTo] = useLocation();
   useCommand('go.jobs', () => goTo('/jobs'));
   useCommand('go.prices', () => goTo('/prices'));
+  useCommand('go.money', () => goTo('/money'));
   useCommand('go.settings', () => goTo('/settings'));
   useCommand('view.light', () => chooseTheme('light'));
   useCommand('view.dark', () => chooseTheme('dark'));

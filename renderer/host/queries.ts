@@ -33,6 +33,8 @@ const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName
   jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'quotes.list'],
   prices: ['prices.list', 'prices.ofItem'],
   settings: ['settings.get'],
+  stock: [],
+  money: [],
 };
 
 /**
@@ -99,9 +101,12 @@ export function keepAnswersFresh(): () => void {
 
 /** What a writing command makes old. A job that comes in may bring prices and settings with it. */
 function topicsOf(command: CommandName): readonly ChangeEvent['what'][] {
-  if (command === 'jobs.openSample' || command === 'jobs.import') return ['jobs', 'prices', 'settings'];
+  if (command === 'jobs.openSample' || command === 'jobs.import')
+    return ['jobs', 'prices', 'settings', 'stock', 'money'];
   const topic = command.split('.')[0];
-  if (topic === 'quotes') return ['jobs', 'settings'];
+  if (topic === 'quotes') return ['jobs', 'settings', 'money'];
+  if (topic === 'stock') return ['stock', 'jobs'];
+  if (topic === 'costs' || topic === 'billing') return ['money', 'jobs', 'prices', 'settings'];
   return topic === 'prices' || topic === 'settings' ? [topic] : ['jobs'];
 }
 

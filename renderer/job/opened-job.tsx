@@ -5,15 +5,18 @@ import { useCommand } from '../commands/command-handlers.ts';
 import { IconButton } from '../kit/icon-button.tsx';
 import { Screen } from '../kit/screen.tsx';
 import { SectionLinks } from '../kit/section-links.tsx';
+import { BillingSection } from './billing/billing-section.tsx';
 import { ChecksSection } from './checks/checks-section.tsx';
 import type { Surroundings } from './compute/computation.ts';
 import { useComputation } from './compute/use-computation.ts';
 import { useJobSearch, useSearchedPlans } from './compute/use-plan-search.ts';
+import { CostSection } from './cost/cost-section.tsx';
 import { CutPlanSection } from './cut-plan/cut-plan-section.tsx';
 import { DesignSection } from './design/design-section.tsx';
 import type { JobEditor } from './editor/job-editor.ts';
 import { EstimateSection } from './estimate/estimate-section.tsx';
 import { type Job, JobContext } from './job-context.ts';
+import { QuoteSection } from './quote/quote-section.tsx';
 import { isSection, sections, type SectionId } from './sections.ts';
 import { JobSaved } from './parts/job-saved.tsx';
 import { SectionHeading } from './parts/section-heading.tsx';
@@ -166,8 +169,14 @@ function SectionView({ section }: { readonly section: SectionId }) {
       return <CutPlanSection />;
     case 'estimate':
       return <EstimateSection />;
+    case 'quote':
+      return <QuoteSection />;
     case 'sheets':
       return <SheetsSection />;
+    case 'cost':
+      return <CostSection />;
+    case 'billing':
+      return <BillingSection />;
     default:
       return section satisfies never;
   }

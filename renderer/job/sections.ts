@@ -6,7 +6,10 @@ export const sections = {
   takeoff: 'Takeoff',
   'cut-plan': 'Cut plan',
   estimate: 'Estimate',
+  quote: 'Quote',
   sheets: 'Sheets',
+  cost: 'Job cost',
+  billing: 'Billing',
 } as const;
 
 export type SectionId = keyof typeof sections;

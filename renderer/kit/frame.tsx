@@ -11,6 +11,7 @@ import { Menu, type MenuGroup } from './menu.tsx';
 const places = [
   { href: '/jobs', label: 'Jobs' },
   { href: '/prices', label: 'Price list' },
+  { href: '/money', label: 'Money' },
   { href: '/settings', label: 'Settings' },
 ] as const;
 

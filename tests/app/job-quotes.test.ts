@@ -11,7 +11,7 @@ const watched = programInBrowser(async (opened) => {
     .getByRole('navigation', { name: /Sections/ })
     .waitFor({ state: 'attached' })
     .catch(() => undefined);
-  await page.getByRole('link', { name: 'Estimate', exact: true }).click();
+  await page.getByRole('link', { name: 'Quote', exact: true }).click();
 });
 afterEach(() => watched.mustBeQuiet());
 

@@ -1,5 +1,5 @@
 -- The shop file's tables. Written again by: vitest run tests/store -u
--- version 20
+-- version 30
 
 CREATE TABLE counters (
   name TEXT PRIMARY KEY NOT NULL,

@@ -11,7 +11,6 @@ import { OldMark } from '../parts/old-mark.tsx';
 import { Said } from '../parts/said.tsx';
 import { BuildUp } from './build-up.tsx';
 import { EstimateNotes } from './estimate-notes.tsx';
-import { QuotesPanel } from './quotes-panel.tsx';
 import { SavedEstimates } from './saved-estimates.tsx';
 
 /** Cost lines by phase, the build-up to the price, and the estimates that were saved. */
@@ -38,7 +37,6 @@ export function EstimateSection() {
               hint={`Blank follows today, ${surroundings.today}. Valid until ${estimate.validUntil}.`}
             />
           </Panel>
-          <QuotesPanel />
           <SavedEstimates />
         </div>
       </div>

@@ -8,7 +8,7 @@ import { saveTextFile } from '../../host/save-file.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { focusAfterRow } from '../../kit/focus-after-row.ts';
 import { Menu } from '../../kit/menu.tsx';
-import { presses, standsAt } from '../../job/estimate/quote-words.ts';
+import { presses, standsAt } from '../../job/quote/quote-words.ts';
 import { notify } from '../../kit/notices.tsx';
 
 export type JobSummary = CommandOutput<'jobs.list'>[number];

@@ -1,0 +1,2 @@
+/** Change orders, invoices, payments. */
+export const billingCommands = {} as const;

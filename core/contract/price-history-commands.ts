@@ -1,0 +1,2 @@
+/** What prices did over time. */
+export const priceHistoryCommands = {} as const;

@@ -1,0 +1,2 @@
+/** Boards and offcuts that the shop has. */
+export const stockCommands = {} as const;

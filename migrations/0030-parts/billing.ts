@@ -1,0 +1,3 @@
+/** Change orders, invoices and payments. */
+export const billingTables = `
+`;

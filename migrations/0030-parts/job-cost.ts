@@ -1,0 +1,3 @@
+/** Time, receipts, orders and progress of a job. */
+export const jobCostTables = `
+`;

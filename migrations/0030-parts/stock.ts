@@ -1,0 +1,3 @@
+/** Boards and offcuts that the shop has. */
+export const stockTables = `
+`;

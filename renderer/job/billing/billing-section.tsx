@@ -1,0 +1,4 @@
+/** Change orders, invoices and payments of the job. */
+export function BillingSection() {
+  return <div className="stack" />;
+}
