@@ -33,6 +33,7 @@ function rakeParagraph(rake: RakeLayout, design: RakeDesign, result: JobResult):
     sentences.push(
       `New roof ${design.sheathing.kind === 'planks' ? 'planks cover' : 'sheathing panels cover'} it, back to the old deck.`,
     );
+  if (counted('rake-soffit')) sentences.push('Soffit panels close it from below.');
   if (counted('drip-edge')) sentences.push('A metal drip edge finishes it, set with the roofing.');
   return sentences.join(' ');
 }

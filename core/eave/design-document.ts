@@ -219,6 +219,8 @@ export const rakeDesignSchema = z.strictObject({
       everySecondIn: lengthField({ least: 1, most: 240 }).nullable().default(null),
     })
     .prefault({}),
+  /** The sheet that closes it from below, up the slope; blank leaves it open. */
+  soffit: z.strictObject({ itemId: z.string().max(60).default('') }).prefault({}),
   dripEdge: z.boolean().default(true),
 });
 export type RakeDesign = z.infer<typeof rakeDesignSchema>;

@@ -8,6 +8,7 @@ import { nailUses } from './nail-uses.ts';
 import { hundredthsUp, withAllowance } from './quantities.ts';
 import type { CoveredRake } from './rake-cover.ts';
 import { rakeNailUses } from './rake-nails.ts';
+import { rakeSoffitNails } from './rake-soffit.ts';
 import { counted, eaveLabel, heaviestPhase, idPart, rakeLabel, whereLabels } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
@@ -27,7 +28,10 @@ export function nailLines(
   const { fastening } = input.settings;
   const uses = [
     ...eaves.flatMap((eave) => nailUses(eave, fastening)),
-    ...rakes.flatMap(({ rake, cover }) => rakeNailUses(rake, cover, fastening)),
+    ...rakes.flatMap(({ rake, cover, soffit }) => [
+      ...rakeNailUses(rake, cover, fastening),
+      ...rakeSoffitNails(rake, soffit, fastening),
+    ]),
   ];
   const lines: TakeoffLine[] = [];
   const lacks: Problem[] = [];

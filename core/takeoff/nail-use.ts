@@ -21,7 +21,8 @@ export type NailUse = {
     | 'ladder'
     | 'barge'
     | 'rake-fascia'
-    | 'rake-sheathing';
+    | 'rake-sheathing'
+    | 'rake-soffit';
   readonly phase: Phase;
   readonly eaveId: string;
   /** Present for a rake on that eave. */

@@ -12,6 +12,7 @@ import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
 import { itemLackDetail } from './item-lack.ts';
 import type { SheetPart } from './pack-sheets.ts';
+import { type RakeSoffit, rakeSoffitOf } from './rake-soffit.ts';
 import { hundredths, hundredthsUp } from './quantities.ts';
 import type { SheetUse } from './sheet-lines.ts';
 import { ordinarySheet, panelGapIn, type SheetSize } from './sheathing-strip.ts';
@@ -44,6 +45,8 @@ export type CoveredRake = {
   readonly design: RakeDesign;
   readonly cover: RakeCover;
   readonly coverLack: Problem | null;
+  /** Null where the rake stays open below. */
+  readonly soffit: RakeSoffit | null;
 };
 
 /**
@@ -65,7 +68,8 @@ export function coverRakes(
     const design = input.design.rakes[designIndex];
     const layout = layouts.find(({ eaveId }) => eaveId === rake.eaveId);
     if (design === undefined || layout === undefined) return [];
-    return [{ rake, layout, design, ...coverOf(input, rake, design, designIndex) }];
+    const soffit = rakeSoffitOf(input, rake, designIndex);
+    return [{ rake, layout, design, ...coverOf(input, rake, design, designIndex), soffit }];
   });
 }
 

@@ -79,6 +79,15 @@ export const rakeTasks = [
     aloft: true,
   },
   {
+    key: 'rake-soffit',
+    label: 'Set soffit panels at a rake',
+    unit: 'LF',
+    phase: 'Soffit',
+    clientWording: 'Setting the soffit at the gable',
+    hoursPerUnit: 0.14,
+    aloft: true,
+  },
+  {
     key: 'rake-clean-up',
     label: 'Clean up at a rake',
     unit: 'side',

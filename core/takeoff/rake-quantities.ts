@@ -2,6 +2,7 @@ import type { RakeDesign } from '../eave/design-document.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';
 import { assertNever } from '../result.ts';
 import type { RakeTaskKey } from './rake-labour-tasks.ts';
+import { rakeSoffitLengthIn } from './rake-soffit.ts';
 
 /** Length up the slope that boards, edge and work are counted by: from the corner's long point to the ridge. [in] */
 export function rakeLengthIn(rake: Pick<RakeLayout, 'alongIn' | 'corner'>): number {
@@ -15,7 +16,7 @@ export function rakeLengthIn(rake: Pick<RakeLayout, 'alongIn' | 'corner'>): numb
 export function rakeTaskQuantity(
   key: RakeTaskKey,
   rake: RakeLayout,
-  design: Pick<RakeDesign, 'dripEdge'>,
+  design: Pick<RakeDesign, 'dripEdge' | 'soffit'>,
 ): number {
   const feet = rakeLengthIn(rake) / 12;
   switch (key) {
@@ -31,6 +32,8 @@ export function rakeTaskQuantity(
       return rake.fascia.length === 0 ? 0 : feet;
     case 'rake-sheathing':
       return rake.strip?.areaSqFt ?? 0;
+    case 'rake-soffit':
+      return rakeSoffitLengthIn(rake, design) / 12;
     case 'rake-drip-edge':
       return design.dripEdge ? feet : 0;
     default:

@@ -13,7 +13,7 @@ import type { TakeoffLine } from './takeoff-types.ts';
 
 /** What is cut from sheets for one use on one eave or rake. */
 export type SheetUse = {
-  readonly use: 'sheathing' | 'rake-sheathing' | 'soffit' | 'filler';
+  readonly use: 'sheathing' | 'rake-sheathing' | 'soffit' | 'rake-soffit' | 'filler';
   /** Undefined where none is chosen, or the chosen one cannot be bought. */
   readonly item: PriceItem | undefined;
   readonly sheet: SheetSize;
@@ -38,6 +38,7 @@ const usesInOrder = [
   'sheathing',
   'rake-sheathing',
   'soffit',
+  'rake-soffit',
   'filler',
 ] as const satisfies readonly SheetUse['use'][];
 
@@ -59,6 +60,12 @@ const words: Readonly<Record<SheetUse['use'], Words>> = {
     name: 'Soffit',
     phase: 'Soffit',
     clientWording: 'Soffit panels under the new overhang',
+  },
+  'rake-soffit': {
+    id: 'rake-soffit',
+    name: 'Rake soffit',
+    phase: 'Soffit',
+    clientWording: 'Soffit panels under the new overhang at the gable',
   },
   filler: {
     id: 'fillers',

@@ -15,6 +15,7 @@ import { nailLines } from './nail-lines.ts';
 import { eavePieces } from './pieces.ts';
 import { coverRakes, rakePlankLines, rakeSheathingUse } from './rake-cover.ts';
 import { rakePieces } from './rake-pieces.ts';
+import { rakeSoffitUse } from './rake-soffit.ts';
 import { sumDecimals } from './quantities.ts';
 import { sheetLines } from './sheet-lines.ts';
 import { soffitUse } from './soffit-pieces.ts';
@@ -53,6 +54,7 @@ export function takeOff(
         ...covered.flatMap(sheathingUse),
         ...coveredRakes.flatMap(rakeSheathingUse),
         ...covered.flatMap(soffitUse),
+        ...coveredRakes.flatMap(({ rake, layout, soffit }) => rakeSoffitUse(rake, layout, soffit)),
         ...counted.flatMap((eave) => fillerSheets(eave, input)),
       ],
       input.settings.cutting.kerfIn,
@@ -75,6 +77,7 @@ export function takeOff(
       ...covered.flatMap(({ coverLacks }) => (coverLacks === null ? [] : [coverLacks])),
       ...coveredRakes.flatMap(({ coverLack }) => (coverLack === null ? [] : [coverLack])),
       ...covered.flatMap(({ soffit }) => soffit?.lacks ?? []),
+      ...coveredRakes.flatMap(({ soffit }) => soffit?.lack ?? []),
       ...nails.lacks,
       ...(Number(input.settings.labour.wageUsdPerHour) === 0 && labour.length > 0
         ? [{ code: 'no-wage', field: 'settings.labour.wageUsdPerHour' } as const]

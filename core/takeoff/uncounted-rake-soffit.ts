@@ -3,8 +3,8 @@ import type { Finding } from '../layout/layout-types.ts';
 import type { RakeSurvey } from '../survey/survey-document.ts';
 
 /**
- * The rakes whose eave gets a closed soffit. What would close them from below is neither drawn nor counted, unless the
- * soffit is entered as a cost of its phase or named in the exclusions.
+ * The rakes whose eave gets a closed soffit. Nothing closes them from below, unless a soffit
+ * is chosen for the rake, entered as a cost of its phase, or named in the exclusions.
  * @param input - survey and design.
  */
 export function rakesLeftOpen({
@@ -18,7 +18,13 @@ export function rakesLeftOpen({
   return survey.rakes.filter(({ id, eaveId }) => {
     const rake = design.rakes.find(({ rakeId }) => rakeId === id);
     const eave = design.eaves.find((one) => one.eaveId === eaveId);
-    return rake !== undefined && rake.kind !== 'none' && eave !== undefined && eave.soffit.kind !== 'open';
+    return (
+      rake !== undefined &&
+      rake.kind !== 'none' &&
+      rake.soffit.itemId === '' &&
+      eave !== undefined &&
+      eave.soffit.kind !== 'open'
+    );
   });
 }
 
@@ -29,7 +35,7 @@ export function uncountedRakeSoffits(input: Pick<JobInput, 'survey' | 'design'>)
     rakeId: id,
     stationIn: null,
     topic: 'soffit-not-counted',
-    text: `${name.trim()}: its eave gets a closed soffit, and what closes the rake from below is not counted. Enter it as a cost in the phase Soffit, or name the soffit of the rake in the exclusions.`,
+    text: `${name.trim()}: its eave gets a closed soffit, and what closes the rake from below is not counted. Choose its soffit in Design, enter it as a cost in the phase Soffit, or name the soffit of the rake in the exclusions.`,
     structural: false,
   }));
 }

@@ -114,6 +114,7 @@ export const rakeEntryLabels = {
   'sheathing.coversFascia': 'Sheathing covers the fascia',
   'sheathing.stripBackIn': 'Old deck stripped back',
   'sheathing.everySecondIn': 'Every second course',
+  'soffit.itemId': 'Soffit',
   dripEdge: 'Drip edge',
 } as const;
 

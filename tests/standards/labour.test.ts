@@ -63,6 +63,8 @@ test('placeholders keep within the ranges that the trade names', () => {
     'rake-corner': [1, 4],
     'rake-sheathing': [0.03, 0.05],
     'rake-drip-edge': [0.02, 0.03],
+    // Ripped, scribed to the siding and set from a ladder up the slope; no range was found, so a soffit's whole one.
+    'rake-soffit': [0.12, 0.28],
     'rake-clean-up': [1.5, 3],
   };
   expect(labourTasks.map((task) => task.key).toSorted()).toEqual(Object.keys(ranges).toSorted());

@@ -96,6 +96,12 @@ function RakeDesignEntries(props: {
             ) : null}
             <JobChoice path={at('sheathing.kind')} label={labels['sheathing.kind']} choices={sheathings} />
             <RakeSheathing index={props.index} design={design} />
+            <ItemChoice
+              path={at('soffit.itemId')}
+              label={labels['soffit.itemId']}
+              category="sheet"
+              noneMeans="Open below"
+            />
           </>
         )}
       </div>
