@@ -2,6 +2,7 @@ import { drawLookout } from '../drawings/draw-lookout.ts';
 import { drawRake } from '../drawings/draw-rake.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
+import { rakeSoffitThicknessIn } from '../takeoff/rake-soffit.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { formatPitch } from '../units/pitch.ts';
@@ -34,7 +35,13 @@ function blocksOf(input: JobInput, result: JobResult, parts: EaveParts, rake: Ra
       : [
           {
             kind: 'drawing' as const,
-            drawing: drawLookout(rake, shown, parts.survey.deckThicknessIn, finishIn),
+            drawing: drawLookout(
+              rake,
+              shown,
+              parts.survey.deckThicknessIn,
+              finishIn,
+              rakeSoffitThicknessIn(input, rake.rakeId),
+            ),
             heightShare: 0.3,
           },
         ]),

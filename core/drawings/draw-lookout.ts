@@ -22,12 +22,14 @@ type Box = {
  * @param lookout - one of its lookouts or rungs. [in]
  * @param deckThicknessIn - of the old deck. [in]
  * @param finishIn - sheathing and siding left on the gable wall. [in]
+ * @param soffitIn - thickness of the soffit under it; null where the rake stays open. [in]
  */
 export function drawLookout(
   rake: RakeLayout,
   lookout: Lookout,
   deckThicknessIn: number,
   finishIn: number,
+  soffitIn: number | null = null,
 ): Drawing {
   const outIn = rake.overhangIn - rake.bargeSize.thicknessIn;
   const fasciaIn = rake.fasciaSize?.thicknessIn ?? 0;
@@ -48,6 +50,20 @@ export function drawLookout(
     ),
     ...(ladder ? [railBox(rake, finishIn)] : []),
     ...lookoutBoxes(rake, lookout, outIn, finishIn),
+    ...(soffitIn === null
+      ? []
+      : [
+          boxShape(
+            {
+              fromIn: -outIn,
+              toIn: -finishIn,
+              topIn: -rake.lookoutDepthIn,
+              bottomIn: -rake.lookoutDepthIn - soffitIn,
+            },
+            'paper',
+            'soffit',
+          ),
+        ]),
     boxShape(
       { fromIn: -rake.overhangIn, toIn: -outIn, topIn: 0, bottomIn: -rake.bargeSize.depthIn },
       'new',

@@ -185,6 +185,19 @@ export function rakeSoffitNails(
   ];
 }
 
+/** A soffit whose item says no thickness is drawn as thick as panels for it commonly are. [in] */
+const drawnThicknessIn = 0.375;
+
+/** How thick a rake's soffit is drawn; null where the rake stays open. [in] */
+export function rakeSoffitThicknessIn(
+  { design, priceList }: Pick<JobInput, 'design' | 'priceList'>,
+  rakeId: string,
+): number | null {
+  const itemId = design.rakes.find((one) => one.rakeId === rakeId)?.soffit.itemId ?? '';
+  if (itemId === '') return null;
+  return priceList.find(({ id }) => id === itemId)?.thicknessIn ?? drawnThicknessIn;
+}
+
 /** Length up the slope that a rake's soffit is set along; 0 where there is none. [in] */
 export function rakeSoffitLengthIn(rake: RakeLayout, design: Pick<RakeDesign, 'soffit'>): number {
   return design.soffit.itemId === '' ? 0 : Math.max(0, rake.alongIn - rake.wallAlongIn);

@@ -142,6 +142,14 @@ describe('a lookout in place', () => {
     expect(textsOf(drawing)).toEqual(expect.arrayContaining([`overhang 1' 0"`, `1' 3-1/4"`]));
   });
 
+  test('has its soffit tight under it, from the barge rafter to what is left on the wall', () => {
+    const rake = makeRake();
+    const drawing = drawLookout(rake, rake.lookouts.at(-1)!, 0.75, 0.75, 0.375);
+    const soffit = polygonTitled(drawing, /^soffit$/);
+    expect(soffit.points.map(([x]) => x)).toEqual([-10.5, -0.75, -0.75, -10.5]);
+    expect(new Set(soffit.points.map(([, y]) => y))).toEqual(new Set([-1.5, -1.875]));
+  });
+
   test('of a ladder stops at the rail, which lies on what is left on the wall', () => {
     const rake = makeRake({ design: { kind: 'ladder', overhangIn: 9 }, survey: { finishIn: 0.75 } });
     const drawing = drawLookout(rake, rake.lookouts[2]!, 0.75, 0.75);

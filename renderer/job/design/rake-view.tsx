@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { drawLookout } from '../../../core/drawings/draw-lookout.ts';
 import { drawRake } from '../../../core/drawings/draw-rake.ts';
 import type { RakeLayout } from '../../../core/rake/rake-types.ts';
+import { rakeSoffitThicknessIn } from '../../../core/takeoff/rake-soffit.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
 import { inchesOf } from '../../../core/units/sixteenths.ts';
 import { DrawingView } from '../../drawings/drawing-view.tsx';
@@ -54,8 +55,14 @@ function LookoutView({ rake }: { readonly rake: RakeLayout }) {
   const drawing = useMemo(() => {
     const eave = good?.input.survey.eaves.find(({ id }) => id === rake.eaveId);
     const survey = good?.input.survey.rakes.find(({ id }) => id === rake.rakeId);
-    return lookout && eave && survey
-      ? drawLookout(rake, lookout, eave.deckThicknessIn, survey.finishIn)
+    return good && lookout && eave && survey
+      ? drawLookout(
+          rake,
+          lookout,
+          eave.deckThicknessIn,
+          survey.finishIn,
+          rakeSoffitThicknessIn(good.input, rake.rakeId),
+        )
       : null;
   }, [good, rake, lookout]);
   if (drawing === null || lookout === undefined) return null;
