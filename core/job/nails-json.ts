@@ -23,7 +23,7 @@ export function nailUsesJson(
 ) {
   return [
     ...covered.flatMap((eave) => nailUses(eave, fastening)),
-    ...rakes.flatMap(({ rake, cover }) => rakeNailUses(rake, cover, fastening)),
+    ...rakes.flatMap((rake) => rakeNailUses(rake, fastening)),
   ].map(
     ({ eaveId, rakeId, use, nail, count }) =>
       ({ eaveId, rakeId: rakeId ?? null, use, nail, countNails: count }) satisfies Json,

@@ -8,7 +8,6 @@ import { nailUses } from './nail-uses.ts';
 import { hundredthsUp, withAllowance } from './quantities.ts';
 import type { CoveredRake } from './rake-cover.ts';
 import { rakeNailUses } from './rake-nails.ts';
-import { rakeSoffitNails } from './rake-soffit.ts';
 import { counted, eaveLabel, heaviestPhase, idPart, rakeLabel, whereLabels } from './takeoff-context.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
@@ -28,10 +27,7 @@ export function nailLines(
   const { fastening } = input.settings;
   const uses = [
     ...eaves.flatMap((eave) => nailUses(eave, fastening)),
-    ...rakes.flatMap(({ rake, cover, soffit }) => [
-      ...rakeNailUses(rake, cover, fastening),
-      ...rakeSoffitNails(rake, soffit, fastening),
-    ]),
+    ...rakes.flatMap((rake) => rakeNailUses(rake, fastening)),
   ];
   const lines: TakeoffLine[] = [];
   const lacks: Problem[] = [];

@@ -3,7 +3,8 @@ import type { Fastening } from '../pricing/shop-settings.ts';
 import type { Lookout, RakeLayout } from '../rake/rake-types.ts';
 import { fasciaNailsEach } from './edge-nails.ts';
 import type { NailUse } from './nail-use.ts';
-import type { RakeCover } from './rake-cover.ts';
+import type { CoveredRake, RakeCover } from './rake-cover.ts';
+import { rakeSoffitNails } from './rake-soffit.ts';
 import { nailsAcross } from './sheathing-strip.ts';
 import { counted, rakeLabel } from './takeoff-context.ts';
 
@@ -20,18 +21,22 @@ const linesUpSlope = 3;
  * - Rake fascia: at each lookout or rung into the barge rafter, and once more for the second board at each joint.
  * - Sheathing in panels: three lines up the slope, and across on each lookout or rung under the strip, once more for the
  *   second panel at each end joint; planks by nails per bearing on the three lines.
+ * - Soffit: rake-soffit.ts.
  * Source of the counts: shop settings; where they come from stands there.
- * @param rake - laid out.
- * @param cover - what covers it.
+ * @param covered - laid out, with what covers and closes it.
  * @param fastening - nail kinds, counts and spacings. [in]
  * @returns uses with a count above zero.
  */
-export function rakeNailUses(rake: RakeLayout, cover: RakeCover, fastening: Fastening): readonly NailUse[] {
+export function rakeNailUses(
+  { rake, cover, soffit }: Pick<CoveredRake, 'rake' | 'cover' | 'soffit'>,
+  fastening: Fastening,
+): readonly NailUse[] {
   return [
     framingNails(rake, fastening),
     bargeNails(rake, fastening),
     fasciaNails(rake, fastening),
     sheathingNails(rake, cover, fastening),
+    ...rakeSoffitNails(rake, soffit, fastening),
   ].filter(({ count }) => count > 0);
 }
 

@@ -159,7 +159,7 @@ describe('the quote', () => {
   it('lists what is not in the price, and adds what nobody priced or named', () => {
     const { sheet } = quoteOf((changed) => {
       changed.design.exclusions = ['Painting'];
-      for (const eave of changed.design.eaves) eave.soffit.itemId = '';
+      for (const { soffit } of [...changed.design.eaves, ...changed.design.rakes]) soffit.itemId = '';
     });
     const [list] = sheet.blocks.flatMap((block) => (block.kind === 'list' ? [block.items] : []));
     expect(list).toContain('Painting');
