@@ -1,4 +1,4 @@
-import { type Phase, phases } from '../eave/design-document.ts';
+import { type Phase, phases } from '../eave/phases.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { CostLine, EstimateTotal } from '../pricing/estimate-types.ts';

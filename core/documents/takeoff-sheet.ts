@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import { phases } from '../eave/design-document.ts';
+import { phases } from '../eave/phases.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import { stillToCut, stillToCutSentence } from '../job/still-to-cut.ts';

@@ -2,23 +2,9 @@ import { z } from 'zod';
 import { plainSection } from '../lumber/dressed-sizes.ts';
 import { decimalField, lengthField, pitchField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
+import { phases } from './phases.ts';
 import { jobCuttingSchema } from './job-cutting.ts';
 import { decisionSchema, notchRuleSchema, structureSchema } from './structure.ts';
-
-/** The phases a job's lines are grouped by, in the order of the work. */
-export const phases = [
-  'Survey and permit',
-  'Protect and stage',
-  'Strip-back',
-  'Framing',
-  'Fascia and trim',
-  'Sheathing and edge',
-  'Soffit',
-  'Roofing tie-in',
-  'Paint',
-  'Clean-up',
-] as const;
-export type Phase = (typeof phases)[number];
 
 /** Lumber by trade section and grade, as the price list names it. */
 export const stockSchema = z.strictObject({

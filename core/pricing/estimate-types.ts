@@ -1,4 +1,4 @@
-import type { Phase } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';
 import type { RateMark } from './shop-settings.ts';

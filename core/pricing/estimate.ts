@@ -1,5 +1,5 @@
 import type { CutPlan, UnplannedStock } from '../cutting/cut-plan-types.ts';
-import { phases } from '../eave/design-document.ts';
+import { phases } from '../eave/phases.ts';
 import type { JobInput } from '../job/job-file.ts';
 import { assertNever, ok, type Result } from '../result.ts';
 import type { Problem } from '../problems/problem.ts';

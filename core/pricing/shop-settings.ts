@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { phases } from '../eave/phases.ts';
 import { decimalField, lengthField } from '../survey/fields.ts';
 
 /** What stands behind a production rate: a placeholder of ours, or the shop's own number. */
@@ -99,6 +100,31 @@ export const supplierSchema = z.strictObject({
 });
 export type Supplier = z.infer<typeof supplierSchema>;
 
+/** How the shop keeps what its jobs cost. */
+export const jobCostSettingsSchema = z.strictObject({
+  /** The phases that hours and receipts are kept by, each with the estimate's phases that it takes; none: one to one. */
+  phases: z
+    .array(
+      z.strictObject({ name: z.string().min(1).max(60), takes: z.array(z.enum(phases)).max(20).default([]) }),
+    )
+    .max(40)
+    .default([]),
+  /** Who works here, and the wage of each; a blank wage is the shop's. [$/h] */
+  people: z
+    .array(
+      z.strictObject({
+        name: z.string().min(1).max(60),
+        wageUsdPerHour: decimalField({ least: 0, most: 1000 }).nullable().default(null),
+      }),
+    )
+    .max(40)
+    .default([]),
+  /** Percent of a bill that the client holds back until the end; and days until a bill is due. [%, d] */
+  retainagePercent: decimalField({ least: 0, most: 50 }).default('0'),
+  dueDays: z.int().min(0).max(365).default(14),
+});
+export type JobCostSettings = z.infer<typeof jobCostSettingsSchema>;
+
 export const shopSettingsSchema = z.strictObject({
   version: z.literal(1).default(1),
   shopName: z.string().max(120).default(''),
@@ -158,6 +184,7 @@ export const shopSettingsSchema = z.strictObject({
   suppliers: z.array(supplierSchema).max(50).default([]),
   fastening: fasteningSchema.prefault({}),
   layout: layoutRulesSchema.prefault({}),
+  jobCost: jobCostSettingsSchema.prefault({}),
   /** Added to plank quantities for waste (common practice, no source). [%] */
   plankWastePercent: z.number().min(0).max(100).default(10),
   plankCoverIn: lengthField({ least: 1, most: 24 }).default(5.5),

@@ -1,4 +1,4 @@
-import type { Phase } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import { rakeTasks, type RakeTaskKey } from './rake-labour-tasks.ts';
 
 /** What a task is counted in. */

@@ -5,7 +5,8 @@ import { stockGroup, stockKey } from '../cutting/stock-group.ts';
 import { hundredths } from './quantities.ts';
 import { counted, eaveLabel, idPart, rakeLabel, whereLabels, type EaveToTakeOff } from './takeoff-context.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';
-import type { Method, Phase } from '../eave/design-document.ts';
+import type { Method } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import { inPlaceWords } from './tail-pieces.ts';
 import type { Piece, TakeoffLine } from './takeoff-types.ts';
 

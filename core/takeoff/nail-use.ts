@@ -1,4 +1,4 @@
-import type { Phase } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import type { TracePart } from '../trace/trace.ts';
 
 /** Nails of one kind for one use on one eave or rake, net of loss. */

@@ -1,6 +1,6 @@
 import { formatLength } from '../units/format-length.ts';
 import { decimalText } from '../units/money.ts';
-import type { Phase } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
 import type { PriceItem } from '../pricing/price-list.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';

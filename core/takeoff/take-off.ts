@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import { phases } from '../eave/design-document.ts';
+import { phases } from '../eave/phases.ts';
 import { decimalText } from '../units/money.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';

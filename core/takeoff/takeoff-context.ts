@@ -1,4 +1,5 @@
-import type { Phase, EaveDesign } from '../eave/design-document.ts';
+import type { EaveDesign } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { EaveLayout } from '../layout/layout-types.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';

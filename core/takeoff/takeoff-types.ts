@@ -1,4 +1,5 @@
-import type { Method, Phase, Stock } from '../eave/design-document.ts';
+import type { Method, Stock } from '../eave/design-document.ts';
+import type { Phase } from '../eave/phases.ts';
 import type { RateMark } from '../pricing/shop-settings.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { TracePart } from '../trace/trace.ts';

@@ -1,6 +1,6 @@
 import { Decimal } from 'decimal.js';
 import { describe, expect, test } from 'vitest';
-import { phases } from '../../core/eave/design-document.ts';
+import { phases } from '../../core/eave/phases.ts';
 import { problemSentence } from '../../core/problems/sentence.ts';
 import { layOut, lineOf, smallJob, smallTakeoff } from './small-job.ts';
 import { takeOff } from '../../core/takeoff/take-off.ts';

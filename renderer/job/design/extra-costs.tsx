@@ -1,5 +1,6 @@
 import { Plus, X } from 'lucide-react';
-import { type ExtraCost, phases } from '../../../core/eave/design-document.ts';
+import type { ExtraCost } from '../../../core/eave/design-document.ts';
+import { phases } from '../../../core/eave/phases.ts';
 import { Button } from '../../kit/button.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';

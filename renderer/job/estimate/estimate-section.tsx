@@ -1,4 +1,4 @@
-import { phases } from '../../../core/eave/design-document.ts';
+import { phases } from '../../../core/eave/phases.ts';
 import type { CostLine, Estimate } from '../../../core/pricing/estimate-types.ts';
 import { formatUsd, sumUsd } from '../../../core/units/money.ts';
 import { Panel } from '../../kit/panel.tsx';

@@ -1,4 +1,4 @@
-import { phases } from '../../../core/eave/design-document.ts';
+import { phases } from '../../../core/eave/phases.ts';
 import { stillToCut, stillToCutSentence } from '../../../core/job/still-to-cut.ts';
 import type { Takeoff, TakeoffLine } from '../../../core/takeoff/takeoff-types.ts';
 import { Panel } from '../../kit/panel.tsx';
