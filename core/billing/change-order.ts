@@ -34,3 +34,7 @@ export const changeOrderSchema = z.strictObject({
   lines: z.array(changeOrderLineSchema).min(1).max(200),
 });
 export type ChangeOrder = z.infer<typeof changeOrderSchema>;
+
+/** Where a change order stands. */
+export const changeOrderStates = ['draft', 'sent', 'approved', 'declined'] as const;
+export type ChangeOrderState = (typeof changeOrderStates)[number];

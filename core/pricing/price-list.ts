@@ -39,6 +39,11 @@ export const priceItemSchema = z.strictObject({
   widthIn: lengthField({ least: 0.5, most: 240 }).nullable().default(null),
   lengthIn: lengthField({ least: 1, most: 12000 }).nullable().default(null),
   thicknessIn: lengthField({ least: 0.01, most: 6 }).nullable().default(null),
+  /** Of lumber, where the grade alone does not say it. */
+  species: z.string().max(60).default(''),
+  /** Sold in packs of so many units: what is bought is rounded up to whole packs. [units] */
+  minimumPack: z.int().min(1).max(100000).default(1),
+  notes: z.string().max(1000).default(''),
   prices: z.array(priceObservationSchema).max(10000).default([]),
 });
 export type PriceItem = z.infer<typeof priceItemSchema>;

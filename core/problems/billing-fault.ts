@@ -1,14 +1,49 @@
 import { assertNever } from '../result.ts';
+import { formatUsd, type Usd } from '../units/money.ts';
 
-/** What can go wrong here that a person can mend. */
-export type BillingFault = { readonly what: 'nothing-to-bill' };
+/** What can go wrong with change orders, invoices and payments that a person can mend. */
+export type BillingFault =
+  | {
+      readonly what: 'nothing-to-bill';
+      readonly kind: 'deposit' | 'progress' | 'final';
+      readonly billedUsd: Usd;
+      readonly contractUsd: Usd;
+      /** How far earlier bills are ahead of the work. [$] */
+      readonly aheadUsd: Usd;
+    }
+  | { readonly what: 'more-than-contract'; readonly leftUsd: Usd }
+  | { readonly what: 'credit-too-large'; readonly leftUsd: Usd; readonly invoice: number }
+  | { readonly what: 'no-contract' }
+  | { readonly what: 'payment-of-nothing' }
+  | { readonly what: 'already-taken-back' }
+  | { readonly what: 'change-is-settled'; readonly number: number; readonly state: string }
+  | { readonly what: 'change-below-billed'; readonly billedUsd: Usd };
 
 /** The sentence for it. */
 export function billingSentence(fault: BillingFault): string {
   switch (fault.what) {
     case 'nothing-to-bill':
-      return 'There is nothing left to bill on this job. Enter progress, or add a change order.';
+      if (fault.kind === 'deposit') return 'Enter how much the deposit is.';
+      if (fault.kind === 'final')
+        return `All of the contract, ${formatUsd(fault.contractUsd)}, is billed already.`;
+      return Number(fault.aheadUsd) === 0
+        ? 'Nothing more is done than was billed. Enter how far each part is now.'
+        : `${formatUsd(fault.billedUsd)} is billed already, ${formatUsd(fault.aheadUsd)} more than the work comes to. Enter how far each part is now, or wait.`;
+    case 'more-than-contract':
+      return `That is more than the contract has left, ${formatUsd(fault.leftUsd)}. Enter less, or add a change order first.`;
+    case 'credit-too-large':
+      return `Of invoice ${fault.invoice} there is ${formatUsd(fault.leftUsd)} left to credit, before tax. Enter more than nothing and no more than that.`;
+    case 'no-contract':
+      return 'This job has no accepted quote yet, so there is nothing to bill against. Mark a quote as accepted under Quote.';
+    case 'payment-of-nothing':
+      return 'Enter how much was paid.';
+    case 'already-taken-back':
+      return 'That payment was taken back already.';
+    case 'change-is-settled':
+      return `Change order ${fault.number} is ${fault.state} and stays as it is. Make another for what changes now.`;
+    case 'change-below-billed':
+      return `With this the contract would be less than the ${formatUsd(fault.billedUsd)} that is billed. Credit an invoice first.`;
     default:
-      return assertNever(fault.what);
+      return assertNever(fault);
   }
 }

@@ -214,6 +214,9 @@ function itemOf(row: Schema['price_items']): Record<keyof Omit<PriceItem, 'price
     widthIn: row.width_in,
     lengthIn: row.length_in,
     thicknessIn: row.thickness_in,
+    species: row.species,
+    minimumPack: row.minimum_pack,
+    notes: row.notes,
   };
 }
 
@@ -234,5 +237,8 @@ function rowOf(item: Omit<PriceItem, 'prices'>): Omit<Schema['price_items'], 'id
     width_in: item.widthIn,
     length_in: item.lengthIn,
     thickness_in: item.thicknessIn,
+    species: item.species,
+    minimum_pack: item.minimumPack,
+    notes: item.notes,
   };
 }

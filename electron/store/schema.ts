@@ -1,3 +1,5 @@
+import type { ChangeOrderState } from '../../core/billing/change-order.ts';
+import type { InvoiceKind } from '../../core/billing/invoice.ts';
 import type { KeptState } from '../../core/quotes/quote-state.ts';
 
 /** The tables of the shop file as kysely sees them. Laid by migrations/; money is decimal text. */
@@ -58,6 +60,24 @@ export type Schema = {
     width_in: number | null;
     length_in: number | null;
     thickness_in: number | null;
+    species: string;
+    minimum_pack: number;
+    notes: string;
+  };
+  price_layouts: { name: string; used_on: string; record: string };
+  index_values: { series: string; month: string; value: string };
+  stock_pieces: {
+    id: string;
+    sequence: number;
+    section: string;
+    grade: string;
+    length_sixteenths: number;
+    value_usd: string;
+    from_job_id: string | null;
+    for_job_id: string | null;
+    added_on: string;
+    gone_on: string | null;
+    note: string;
   };
   prices: {
     sequence: number;
@@ -79,6 +99,86 @@ export type Schema = {
     lacks: number;
     json: string;
     sha256: string;
+  };
+  time_entries: {
+    id: string;
+    job_id: string;
+    sequence: number;
+    entered_on: string;
+    replaces: string | null;
+    takes_back: number;
+    person: string;
+    worked_on: string;
+    phase: string;
+    hours: string;
+    note: string;
+    rate_usd: string;
+    cost_usd: string;
+  };
+  bills: {
+    id: string;
+    job_id: string;
+    sequence: number;
+    entered_on: string;
+    replaces: string | null;
+    takes_back: number;
+    total_usd: string;
+    record: string;
+  };
+  progress: {
+    sequence: number;
+    job_id: string;
+    phase: string;
+    noted_on: string;
+    quantity: string | null;
+    percent: string | null;
+    to_complete_usd: string | null;
+  };
+  attachments: {
+    id: string;
+    job_id: string;
+    sequence: number;
+    added_on: string;
+    name: string;
+    file_name: string;
+    bytes: number;
+    sha256: string;
+  };
+  close_outs: { job_id: string; finished_on: string; record: string };
+  change_orders: {
+    id: string;
+    job_id: string;
+    number: number;
+    state: ChangeOrderState;
+    made_on: string;
+    sent_on: string | null;
+    decided_on: string | null;
+    note: string;
+    price_usd: string;
+    json: string;
+    sha256: string;
+  };
+  invoices: {
+    number: number;
+    id: string;
+    job_id: string;
+    kind: InvoiceKind;
+    credits: number | null;
+    issued_on: string;
+    due_on: string;
+    total_usd: string;
+    json: string;
+    sha256: string;
+  };
+  payments: {
+    id: string;
+    job_id: string;
+    sequence: number;
+    paid_on: string;
+    amount_usd: string;
+    how: string;
+    note: string;
+    takes_back: string | null;
   };
 };
 
