@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { stockSchema } from '../eave/design-document.ts';
+import { stockSchema } from '../eave/stock.ts';
 import { usd } from '../units/money.ts';
 import { nearestSixteenth } from '../units/sixteenths.ts';
 

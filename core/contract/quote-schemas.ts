@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { civilDate } from '../pricing/price-list.ts';
+import { civilDate } from '../pricing/civil-date-field.ts';
 
 const quoteState = z.enum(['draft', 'sent', 'accepted', 'declined', 'lapsed']);
 

@@ -1,4 +1,4 @@
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Usd } from '../units/money.ts';
 import type { Sixteenths } from '../units/sixteenths.ts';

@@ -1,4 +1,4 @@
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 
 /** Text of a stock, the same in takeoff, cut plan and refs: `2x6 No.2`. */
 export function stockGroup(stock: Stock): string {

@@ -15,6 +15,10 @@ export const sheetKinds = [
 ] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
+/** Papers of a job's money, made when something happens and kept as they were. */
+export const moneySheetKinds = ['invoice', 'credit', 'change-order', 'statement', 'job-report'] as const;
+export type MoneySheetKind = (typeof moneySheetKinds)[number];
+
 /** Those that a saved estimate keeps as they were, to be printed again whatever the program or the prices do later. */
 export const keptSheetKinds = ['quote', 'takeoff', 'cut-list'] as const satisfies readonly SheetKind[];
 export type KeptSheetKind = (typeof keptSheetKinds)[number];
@@ -78,7 +82,7 @@ export type Card = {
 
 /** What one paper says. */
 export type Sheet = {
-  readonly kind: SheetKind;
+  readonly kind: SheetKind | MoneySheetKind;
   readonly title: string;
   /** Sorts by job and kind, without extension: `2026-04-30 Harlow eaves - takeoff`. */
   readonly fileName: string;

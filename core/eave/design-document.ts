@@ -1,17 +1,11 @@
 import { z } from 'zod';
-import { plainSection } from '../lumber/dressed-sizes.ts';
+import { offerSchema } from '../offer/offer-document.ts';
 import { decimalField, lengthField, pitchField } from '../survey/fields.ts';
 import { sideSchema } from '../survey/survey-document.ts';
 import { phases } from './phases.ts';
 import { jobCuttingSchema } from './job-cutting.ts';
+import { stockSchema } from './stock.ts';
 import { decisionSchema, notchRuleSchema, structureSchema } from './structure.ts';
-
-/** Lumber by trade section and grade, as the price list names it. */
-export const stockSchema = z.strictObject({
-  section: z.string().overwrite(plainSection).min(1).max(12),
-  grade: z.string().max(60).default(''),
-});
-export type Stock = z.infer<typeof stockSchema>;
 
 /** Ways to fasten an extender, in the order of their default cost. */
 export const methodSchema = z.enum([
@@ -251,6 +245,8 @@ export const designSchema = z.strictObject({
   decisions: z.array(decisionSchema).max(500).default([]),
   /** Pinned boards, boards on hand, lengths and suppliers to go without. */
   cutting: jobCuttingSchema.prefault({}),
+  /** What is offered to the client: print level, alternates, unit prices, payments. */
+  offer: offerSchema.prefault({}),
 });
 /** What is to be built. A versioned document. */
 export type Design = z.infer<typeof designSchema>;

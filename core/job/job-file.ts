@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { designSchema } from '../eave/design-document.ts';
-import { civilDate, priceListSchema } from '../pricing/price-list.ts';
+import { civilDate } from '../pricing/civil-date-field.ts';
+import { priceListSchema } from '../pricing/price-list.ts';
 import { shopSettingsSchema } from '../pricing/shop-settings.ts';
 import { surveySchema } from '../survey/survey-document.ts';
 

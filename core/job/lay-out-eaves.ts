@@ -1,4 +1,4 @@
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import { meetingsOf } from '../layout/eave-ends.ts';
 import { eaveLetter } from '../layout/eave-letter.ts';
 import { layOutEave } from '../layout/lay-out-eave.ts';

@@ -10,7 +10,8 @@ import type {
   UnplannedStock,
 } from '../cutting/cut-plan-types.ts';
 import { stockGroup, stockKey } from '../cutting/stock-group.ts';
-import type { Design, Stock } from '../eave/design-document.ts';
+import type { Design } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import { boardsOnHand } from '../pricing/boards-on-hand.ts';
 import { itemsOfStock, stockLengths, type PriceQuestion } from '../pricing/stock-lengths.ts';
 import type { Problem } from '../problems/problem.ts';

@@ -1,5 +1,5 @@
 import type { Saw } from '../cutting/board-use.ts';
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';
 import type { ShopSettings } from '../pricing/shop-settings.ts';
 import { nearestSixteenth, sixteenthsUp } from '../units/sixteenths.ts';

@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { z } from 'zod';
 import { costKinds } from '../billing/change-order.ts';
-import { civilDate } from '../pricing/price-list.ts';
+import { civilDate } from '../pricing/civil-date-field.ts';
 import type { ShopSettings } from '../pricing/shop-settings.ts';
 import { hourlyCostUsd } from '../pricing/work-costs.ts';
 import { decimalField } from '../survey/fields.ts';

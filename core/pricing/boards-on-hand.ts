@@ -1,6 +1,6 @@
 import { Decimal } from 'decimal.js';
 import type { StockLength } from '../cutting/cut-plan-types.ts';
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { JobCutting } from '../eave/job-cutting.ts';
 import { usd } from '../units/money.ts';
 import { sixteenthsDown } from '../units/sixteenths.ts';

@@ -1,10 +1,7 @@
 import { z } from 'zod';
 import { plainSection } from '../lumber/dressed-sizes.ts';
 import { decimalField, lengthField } from '../survey/fields.ts';
-import { isCivilDate } from '../units/civil-date.ts';
-
-/** A calendar date without zone, `2026-04-30`. */
-export const civilDate = z.string().refine(isCivilDate, 'Write a day of the calendar, like 2026-04-30.');
+import { civilDate } from './civil-date-field.ts';
 
 /** Units an item is sold by. */
 export const unitsOfSale = ['each', 'LF', 'BF', 'MBF', 'lb', 'box', 'sheet', 'SF', 'roll'] as const;

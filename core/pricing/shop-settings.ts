@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { phases } from '../eave/phases.ts';
+import { stateRuleSchema, stateRulesToVerify } from '../offer/state-rules.ts';
 import { decimalField, lengthField } from '../survey/fields.ts';
 
 /** What stands behind a production rate: a placeholder of ours, or the shop's own number. */
@@ -185,6 +186,11 @@ export const shopSettingsSchema = z.strictObject({
   fastening: fasteningSchema.prefault({}),
   layout: layoutRulesSchema.prefault({}),
   jobCost: jobCostSettingsSchema.prefault({}),
+  /** What states ask of deposits and of contracts signed at home; each to be verified. */
+  stateRules: z
+    .array(stateRuleSchema)
+    .max(80)
+    .default([...stateRulesToVerify]),
   /** Added to plank quantities for waste (common practice, no source). [%] */
   plankWastePercent: z.number().min(0).max(100).default(10),
   plankCoverIn: lengthField({ least: 1, most: 24 }).default(5.5),

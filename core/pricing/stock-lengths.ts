@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js';
 import type { StockLength } from '../cutting/cut-plan-types.ts';
 import { stockGroup } from '../cutting/stock-group.ts';
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { JobCutting } from '../eave/job-cutting.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { Problem } from '../problems/problem.ts';

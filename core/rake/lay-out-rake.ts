@@ -1,5 +1,5 @@
 import { edgeBoards } from '../eave/edge-boards.ts';
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { PlacedRafter } from '../layout/layout-types.ts';
 import { dressedSection, type DressedSection } from '../lumber/dressed-sizes.ts';
 import type { Problem } from '../problems/problem.ts';

@@ -1,4 +1,5 @@
-import type { RakeDesign, Stock } from '../eave/design-document.ts';
+import type { RakeDesign } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { Finding } from '../layout/layout-types.ts';
 import type { DressedSection } from '../lumber/dressed-sizes.ts';
 import type { Side } from '../survey/survey-document.ts';

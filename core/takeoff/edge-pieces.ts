@@ -1,4 +1,4 @@
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { BoardEnd, FasciaPiece, FasciaRun, RunEnd } from '../layout/layout-types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { inchesOf } from '../units/sixteenths.ts';

@@ -1,4 +1,4 @@
-import type { Stock } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import { pieceMark } from '../layout/marks.ts';
 import type { Extender, Filler } from '../layout/layout-types.ts';
 import { dressedSection } from '../lumber/dressed-sizes.ts';

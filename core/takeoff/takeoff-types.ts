@@ -1,4 +1,5 @@
-import type { Method, Stock } from '../eave/design-document.ts';
+import type { Method } from '../eave/design-document.ts';
+import type { Stock } from '../eave/stock.ts';
 import type { Phase } from '../eave/phases.ts';
 import type { RateMark } from '../pricing/shop-settings.ts';
 import type { Problem } from '../problems/problem.ts';

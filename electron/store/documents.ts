@@ -14,8 +14,8 @@ const draftsSchema = z.record(z.string(), z.string());
 
 /** Thrown where a stored document does not fit its schema: the file was changed outside of the program. */
 export class DocumentDamaged extends Error {
-  readonly kind: DocumentKind;
-  constructor(kind: DocumentKind) {
+  readonly kind: string;
+  constructor(kind: string) {
     super(`a stored ${kind} does not fit its schema`);
     this.kind = kind;
   }

@@ -152,3 +152,17 @@ function changeInfo(db: WritableDb, id: string, info: JobInfo, newId: () => stri
   );
   if (before !== after) dropCustomerWithoutJobs(db, before);
 }
+
+/** The jobs of the customer whom a job is for, the job itself among them, in the order they were changed. */
+export function jobsOfCustomer(
+  db: ReadableDb,
+  job: Pick<StoredJob, 'id'>,
+): readonly { readonly id: string; readonly name: string }[] {
+  const customer = db.row(query.selectFrom('jobs').select('customer_id').where('id', '=', job.id));
+  const select = query.selectFrom('jobs').select(['id', 'name']).orderBy('change_sequence');
+  return db.rows(
+    customer?.customer_id == null
+      ? select.where('id', '=', job.id)
+      : select.where('customer_id', '=', customer.customer_id),
+  );
+}

@@ -1,8 +1,9 @@
-import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { copyFileSync, cpSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { isAbsolute, join, resolve } from 'node:path';
 import type { Problem } from '../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import { migrations } from '../../migrations/migrations.ts';
+import { attachmentsFolder } from './attachments.ts';
 import { moveIntoPlace } from './backup.ts';
 import {
   backupFolder,
@@ -150,6 +151,7 @@ export function keepShop(startFolder: string): Result<ShopKeeper, Problem> {
         now().close();
         try {
           copyWhole(join(folder, shopFileName), join(target, shopFileName));
+          copyAttachments(folder, target);
           pointTo(startFolder, target);
         } catch (error) {
           reopen();
@@ -169,6 +171,12 @@ export function keepShop(startFolder: string): Result<ShopKeeper, Problem> {
       if (shop.ok) shop.value.close();
     },
   });
+}
+
+/** Photos and PDFs come along; those in the old folder stay where they are. */
+function copyAttachments(from: string, to: string): void {
+  const kept = join(from, attachmentsFolder);
+  if (existsSync(kept)) cpSync(kept, join(to, attachmentsFolder), { recursive: true });
 }
 
 function cannotMoveTo(wanted: string, target: string, folder: string): Problem | undefined {

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Stock } from '../../../core/eave/design-document.ts';
+import type { Stock } from '../../../core/eave/stock.ts';
 import { dressedSection } from '../../../core/lumber/dressed-sizes.ts';
 import { formatInches } from '../../../core/units/format-length.ts';
 import { SelectField } from '../../kit/select-field.tsx';

@@ -1,4 +1,4 @@
-import type { Stock } from '../../../core/eave/design-document.ts';
+import type { Stock } from '../../../core/eave/stock.ts';
 import { dressedSection, dressedSections } from '../../../core/lumber/dressed-sizes.ts';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 

@@ -1,4 +1,4 @@
-import type { Stock } from '../../../core/eave/design-document.ts';
+import type { Stock } from '../../../core/eave/stock.ts';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 
 /** Lumber of a section in the first grade that the shop buys it in; without a grade where it buys none. */

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { designSchema } from '../../../core/eave/design-document.ts';
 import { jobInfoSchema } from '../../../core/job/job-file.ts';
-import { civilDate } from '../../../core/pricing/price-list.ts';
+import { civilDate } from '../../../core/pricing/civil-date-field.ts';
 import type { Problem } from '../../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../../core/result.ts';
 import { surveySchema } from '../../../core/survey/survey-document.ts';
