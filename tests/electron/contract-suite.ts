@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { contract } from '../../core/contract/contract.ts';
 import { makeAsker, type Expected, type OpenTransport } from './contract-asker.ts';
+import { checkBilling } from './contract-billing.ts';
+import { checkCosts } from './contract-costs.ts';
 import { checkCutting } from './contract-cutting.ts';
 import { checkJobs } from './contract-jobs.ts';
 import { checkPricesAndPaper } from './contract-prices-and-paper.ts';
@@ -26,6 +28,8 @@ export function describeContract(name: string, open: () => Promise<OpenTransport
     checkPricesAndPaper(asker);
     checkCutting(asker);
     checkQuotes(asker);
+    checkCosts(asker);
+    checkBilling(asker);
     checkShopFile(asker);
 
     test('every command of the contract was asked for', () => {
