@@ -1,6 +1,7 @@
 import { billingTables } from './0030-parts/billing.ts';
 import { jobCostTables } from './0030-parts/job-cost.ts';
 import { priceTables } from './0030-parts/prices.ts';
+import { quoteTables } from './0030-parts/quotes.ts';
 import { stockTables } from './0030-parts/stock.ts';
 import type { Migration } from './migration.ts';
 
@@ -12,6 +13,6 @@ export const jobMoney: Migration = {
   version: 30,
   name: 'job money',
   update(db) {
-    for (const part of [priceTables, stockTables, jobCostTables, billingTables]) db.exec(part);
+    for (const part of [priceTables, stockTables, jobCostTables, billingTables, quoteTables]) db.exec(part);
   },
 };

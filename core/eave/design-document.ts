@@ -227,6 +227,10 @@ export const extraCostSchema = z.strictObject({
   unit: z.string().min(1).max(20),
   unitCostUsd: decimalField({ least: 0, most: 10000000 }),
   taxable: z.boolean().default(false),
+  /** What an allowance covers; absent: material and labour. */
+  covers: z.enum(['material', 'material-and-labour']).optional(),
+  /** Only in the alternates that take it in; the design itself goes without. */
+  optional: z.boolean().optional(),
 });
 export type ExtraCost = z.infer<typeof extraCostSchema>;
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { stockSchema } from '../eave/stock.ts';
+import { civilDate } from '../pricing/civil-date-field.ts';
 import { decimalField, lengthField } from '../survey/fields.ts';
 
 /** A price that is agreed before the walls are opened, for work that nobody can see yet. */
@@ -63,14 +64,27 @@ export const alternateSchema = z.strictObject({
 });
 export type Alternate = z.infer<typeof alternateSchema>;
 
+/** A paragraph of the scope that the person words himself. */
+export const scopeTextSchema = z.strictObject({
+  /** Which: `eave/ID`, `rake/ID`. */
+  key: z.string().min(1).max(80),
+  /** Blank leaves the paragraph out. */
+  text: z.string().max(4000),
+  /** What the program wrote when he began, so that a later change of the design is told. */
+  writtenFrom: z.string().max(4000).default(''),
+});
+export type ScopeText = z.infer<typeof scopeTextSchema>;
+
 /** What is offered to the client, beside what is built. */
 export const offerSchema = z.strictObject({
   /** How much of the price is broken out: one sum, by phase, or line by line; never cost or hours. */
   printLevel: z.enum(['sum', 'phase', 'line']).default('phase'),
-  /** The scope in the person's own words; null takes what the program writes. */
-  scope: z.string().max(20_000).nullable().default(null),
-  /** What the program wrote when he began to write his own, so that a later change of the design is told. */
-  scopeWrittenFrom: z.string().max(20_000).default(''),
+  /** Paragraphs of the scope in the person's own words; of the others the program's words hold. */
+  scopeTexts: z.array(scopeTextSchema).max(100).default([]),
+  /** What the design itself is called beside its alternates. */
+  baseName: z.string().min(1).max(60).default('As designed'),
+  /** Which of the alternates is offered first, and frozen where none is named; blank: the design as it is drawn. */
+  offeredId: z.string().max(40).default(''),
   alternates: z.array(alternateSchema).max(6).default([]),
   unitPrices: z.array(unitPriceSchema).max(60).default([]),
   assumptions: z.array(z.string().min(1).max(300)).max(60).default([]),
@@ -84,6 +98,12 @@ export const offerSchema = z.strictObject({
       materials: z.string().max(200).default('lumber and panels'),
       /** Prices have to move by so much before the clause holds. [%] */
       triggerPercent: decimalField({ least: 0, most: 100 }).default('5'),
+      /** Day whose prices it is reckoned from; null: the day of the quote's prices. */
+      baseOn: civilDate.nullable().default(null),
+      /** How the new price is shown. */
+      proof: z.string().max(200).default('the supplier’s dated invoice'),
+      /** A fall of prices is passed on as a rise is. */
+      bothWays: z.boolean().default(true),
     })
     .prefault({}),
   /** Key of a rule in the settings, for deposit and cooling-off; blank: none looked up. */

@@ -3,10 +3,10 @@ import { decimalText } from '../units/money.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { TakeoffLine } from './takeoff-types.ts';
 
-/** One line for each cost that the person entered by hand; a quantity of zero is not printed. */
+/** One line for each cost that the person entered by hand; a quantity of zero is not printed, nor what only an alternate takes in. */
 export function extraLines(input: JobInput): readonly TakeoffLine[] {
   return input.design.extraCosts
-    .filter((extra) => !new Decimal(extra.quantity).isZero())
+    .filter((extra) => extra.optional !== true && !new Decimal(extra.quantity).isZero())
     .map(
       (extra): TakeoffLine => ({
         id: `extra-${extra.id}`,

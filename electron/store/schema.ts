@@ -17,9 +17,12 @@ export type Schema = {
     total_usd: string;
     lacks: number;
     note: string;
+    /** JSON of the alternate that was accepted; null where that is the one that was offered, or none was. */
+    chosen: string | null;
     json: string;
     sha256: string;
   };
+  logos: { sha256: string; media_type: string; width_px: number; height_px: number; bytes: Uint8Array };
   counters: { name: string; last: number };
   customers: {
     id: string;

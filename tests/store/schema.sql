@@ -118,6 +118,14 @@ CREATE TABLE labour_rates (
   mark TEXT NOT NULL CHECK (mark IN ('placeholder', 'own'))
 ) STRICT;
 
+CREATE TABLE logos (
+    sha256 TEXT PRIMARY KEY NOT NULL,
+    media_type TEXT NOT NULL CHECK (media_type IN ('image/png', 'image/jpeg')),
+    width_px INTEGER NOT NULL,
+    height_px INTEGER NOT NULL,
+    bytes BLOB NOT NULL
+  ) STRICT;
+
 CREATE TABLE payments (
     id TEXT PRIMARY KEY NOT NULL,
     job_id TEXT NOT NULL REFERENCES jobs (id),
@@ -188,7 +196,7 @@ CREATE TABLE quotes (
   lacks INTEGER NOT NULL,
   note TEXT NOT NULL,
   json TEXT NOT NULL,
-  sha256 TEXT NOT NULL,
+  sha256 TEXT NOT NULL, chosen TEXT,
   UNIQUE (number, revision)
 ) STRICT;
 
