@@ -6,6 +6,7 @@ import { decimalText, formatUsd, usd } from '../units/money.ts';
 import type { CostLine } from './estimate-types.ts';
 import type { PriceItem, PriceObservation, UnitOfSale } from './price-list.ts';
 import type { DatedPrice } from './price-on.ts';
+import { inWholePacks } from './whole-packs.ts';
 
 /** A cost line before its share of the price is known. */
 export type CostDraft = {
@@ -35,11 +36,12 @@ export type Bought = {
 };
 
 /**
- * A cost line for something bought: quantity x unit cost, rounded to cents half up.
- * It is taxable where both the takeoff line and the price item are.
+ * A cost line for something bought: quantity x unit cost, rounded to cents half up. What is sold in packs is bought in
+ * whole ones. It is taxable where both the takeoff line and the price item are.
  */
 export function boughtDraft(bought: Bought): CostDraft {
   const { item, line, price } = bought;
+  const quantity = inWholePacks(bought.quantity, item.minimumPack);
   const draft = {
     id: bought.id,
     takeoffLineId: line.id,
@@ -47,17 +49,29 @@ export function boughtDraft(bought: Bought): CostDraft {
     phase: line.phase,
     description: bought.description,
     clientWording: line.clientWording,
-    quantity: decimalText(bought.quantity),
+    quantity: decimalText(quantity),
     unit: bought.unit,
     unitCostUsd: decimalText(bought.unitCostUsd),
-    costUsd: usd(new Decimal(bought.quantity).times(bought.unitCostUsd)),
+    costUsd: usd(quantity.times(bought.unitCostUsd)),
     taxable: line.taxable && item.taxable,
     supplier: item.supplier,
     stalePriceOf: price.stale ? price.observation.observedOn : null,
     rateMark: null,
-    madeOf: [...bought.parts, priceTrace(item, price)],
+    madeOf: [...bought.parts, ...packTrace(bought), priceTrace(item, price)],
   } satisfies CostDraft['line'];
   return { line: draft, price: price.observation };
+}
+
+/** The step from what is needed to the whole packs that hold it; none where units are sold singly. */
+function packTrace({ item, quantity, unit }: Bought): readonly TracePart[] {
+  if (item.minimumPack === 1) return [];
+  return [
+    {
+      label: `Sold in packs of ${item.minimumPack}`,
+      value: `${decimalText(quantity)} ${unit} needed, ${decimalText(inWholePacks(quantity, item.minimumPack))} bought`,
+      ref: `price/${item.id}`,
+    },
+  ];
 }
 
 /** The step from a line to the price that it uses. */

@@ -1,5 +1,7 @@
+import { Decimal } from 'decimal.js';
 import type { Problem } from '../problems/problem.ts';
 import type { TakeoffLine } from '../takeoff/takeoff-types.ts';
+import { usd, type Usd } from '../units/money.ts';
 import { boughtDraft, type CostDraft, type Costed, lineTrace } from './cost-draft.ts';
 import { cheapestPackages, type NailPackage } from './nail-packages.ts';
 import type { PriceItem } from './price-list.ts';
@@ -7,7 +9,14 @@ import { type DatedPrice, priceOn } from './price-on.ts';
 import type { PriceQuestion } from './stock-lengths.ts';
 import { nailPackageUsd } from './unit-conversion.ts';
 
-type Offer = { readonly item: PriceItem; readonly price: DatedPrice; readonly offer: NailPackage };
+type Offer = {
+  readonly item: PriceItem;
+  readonly price: DatedPrice;
+  /** The least that is sold: one package, or a pack of them. */
+  readonly offer: NailPackage;
+  /** Dollars for one package. [$] */
+  readonly eachUsd: Usd;
+};
 
 /** Cost lines of one kind of nail: the cheapest packages that hold the count, one line a size of package. */
 export function nailCosts(input: PriceQuestion, line: TakeoffLine): Costed {
@@ -33,9 +42,9 @@ export function nailCosts(input: PriceQuestion, line: TakeoffLine): Costed {
             item: chosen.item,
             price: chosen.price,
             description: chosen.item.description,
-            quantity: packages,
+            quantity: packages * chosen.item.minimumPack,
             unit: 'package',
-            unitCostUsd: chosen.offer.priceUsd,
+            unitCostUsd: chosen.eachUsd,
             parts: [lineTrace(line), { label: 'One package holds', value: packageText(chosen.item) }],
           }),
         ];
@@ -57,10 +66,17 @@ function offersOf(input: PriceQuestion, nail: string) {
     }
     // Nails sold by the pound without a package are weighed out in whole pounds.
     const packageLb = item.packageLb ?? (item.unit === 'lb' ? 1 : null);
+    const pack = item.minimumPack;
     offers.push({
       item,
       price: price.value,
-      offer: { itemId: item.id, packageLb, packageCount: item.packageCount, priceUsd: each.value },
+      offer: {
+        itemId: item.id,
+        packageLb: packageLb === null ? null : new Decimal(packageLb).times(pack).toNumber(),
+        packageCount: item.packageCount === null ? null : item.packageCount * pack,
+        priceUsd: usd(new Decimal(each.value).times(pack)),
+      },
+      eachUsd: each.value,
     });
   }
   return { offers, problems };

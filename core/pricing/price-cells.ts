@@ -18,6 +18,9 @@ export const priceColumns = [
   'width_in',
   'length_in',
   'thickness_in',
+  'species',
+  'minimum_pack',
+  'notes',
   'price_usd',
   'observed_on',
   'source',
@@ -35,6 +38,8 @@ const textColumns: ReadonlySet<PriceColumn> = new Set([
   'section',
   'grade',
   'nail',
+  'species',
+  'notes',
 ]);
 
 /** What a spreadsheet takes for the start of a formula. */
@@ -73,6 +78,9 @@ export function cellsOf(names: readonly string[], raw: readonly string[]): Cells
     width_in: cell('width_in'),
     length_in: cell('length_in'),
     thickness_in: cell('thickness_in'),
+    species: cell('species'),
+    minimum_pack: cell('minimum_pack'),
+    notes: cell('notes'),
     price_usd: cell('price_usd'),
     observed_on: cell('observed_on'),
     source: cell('source'),
@@ -101,6 +109,9 @@ export function itemCells(
     width_in: text(item.widthIn),
     length_in: text(item.lengthIn),
     thickness_in: text(item.thicknessIn),
+    species: item.species,
+    minimum_pack: text(item.minimumPack),
+    notes: item.notes,
   };
 }
 

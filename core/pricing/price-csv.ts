@@ -136,6 +136,9 @@ function readRow(cells: Cells, row: number): Result<PriceItem, Problem> {
     widthIn: cells.width_in === '' ? null : cells.width_in,
     lengthIn: cells.length_in === '' ? null : cells.length_in,
     thicknessIn: cells.thickness_in === '' ? null : cells.thickness_in,
+    species: cells.species,
+    ...(cells.minimum_pack === '' ? {} : { minimumPack: numberOrNull(cells.minimum_pack) }),
+    notes: cells.notes,
     prices: priced
       ? [
           {
@@ -183,6 +186,7 @@ const columnOf: Readonly<Record<string, PriceColumn>> = {
   widthIn: 'width_in',
   lengthIn: 'length_in',
   thicknessIn: 'thickness_in',
+  minimumPack: 'minimum_pack',
   priceUsd: 'price_usd',
   observedOn: 'observed_on',
   validUntil: 'valid_until',

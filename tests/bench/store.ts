@@ -65,7 +65,7 @@ function fill({ jobs, items, prices }: typeof large): string {
   const database = new BetterSqlite3(join(folder, shopFileName));
   database.pragma('synchronous = OFF');
   const item = database.prepare(
-    "INSERT INTO price_items VALUES (?, ?, 'lumber', ?, 'each', 'Yard', 1, 0, '2x6', 'No. 2', 12, '', NULL, NULL, NULL, NULL, NULL)",
+    "INSERT INTO price_items VALUES (?, ?, 'lumber', ?, 'each', 'Yard', 1, 0, '2x6', 'No. 2', 12, '', NULL, NULL, NULL, NULL, NULL, '', 1, '')",
   );
   const price = database.prepare("INSERT INTO prices VALUES (?, ?, ?, ?, 'list', NULL)");
   const job = database.prepare("INSERT INTO jobs VALUES (?, NULL, ?, ?, '', 0, 0, ?, '2026-04-30', NULL)");

@@ -224,3 +224,67 @@ describe('other lines of the estimate', () => {
     expect(zero.totalUsd).toBe('0.00');
   });
 });
+
+describe('what is sold in packs', () => {
+  const need = { kind: 'lumber', stock, marks: ['A-E01'] } as const;
+
+  test('is bought in whole packs, though fewer boards are cut', () => {
+    const packed = priceItem({
+      ...boards[0],
+      id: 'b12',
+      unit: 'each',
+      ...stock,
+      lengthFt: 12,
+      minimumPack: 5,
+    });
+    const plan = cutPlanOf('2x6 No.2', [
+      ...[1, 2, 3, 4, 5, 6].map((number) => boardOf(number, 'b12', 12, 994, { [`A-E0${number}`]: 90 })),
+    ]);
+    const line = takeoffLine('extenders', { ...need, marks: [1, 2, 3, 4, 5, 6].map((at) => `A-E0${at}`) });
+    const [made] = estimateOf(jobOf([packed]), takeoffOf([line]), [plan]).lines;
+    // 6 boards out of packs of 5: 10 boards at $9.94.
+    expect(made).toMatchObject({ quantity: '10', unitCostUsd: '9.94', costUsd: '99.40' });
+    expect(made?.madeOf).toContainEqual({
+      label: 'Sold in packs of 5',
+      value: '6 each needed, 10 bought',
+      ref: 'price/b12',
+    });
+  });
+
+  test('costs the same as before where it is sold singly', () => {
+    const single = priceItem({ id: 'b12', unit: 'each', ...stock, lengthFt: 12, ...seen('9.94') });
+    const plan = cutPlanOf('2x6 No.2', [boardOf(1, 'b12', 12, 994, { 'A-E01': 90 })]);
+    const [made] = estimateOf(jobOf([single]), takeoffOf([takeoffLine('extenders', need)]), [plan]).lines;
+    expect(made).toMatchObject({ quantity: '1', costUsd: '9.94' });
+    expect(made?.madeOf.some(({ label }) => label.startsWith('Sold in packs'))).toBe(false);
+  });
+
+  test('nails in a carton of six boxes are weighed against a single box by what the whole carton costs', () => {
+    const nails = (id: string, usd: string, minimumPack: number) =>
+      priceItem({
+        id,
+        category: 'nails',
+        unit: 'box',
+        nail: '16d common',
+        packageLb: 5,
+        minimumPack,
+        ...seen(usd),
+      });
+    const count = (pounds: string, number: number) =>
+      takeoffLine('nails', {
+        kind: 'nails',
+        nail: '16d common',
+        count: number,
+        pounds: decimalText(pounds),
+      });
+    const offers = jobOf([nails('carton', '10.00', 6), nails('single', '14.00', 1)]);
+    const few = estimateOf(offers, takeoffOf([count('8', 360)]), []).lines;
+    expect(few.map(({ id, quantity, costUsd }) => [id, quantity, costUsd])).toEqual([
+      ['nails-single', '2', '28.00'],
+    ]);
+    const many = estimateOf(offers, takeoffOf([count('29', 1300)]), []).lines;
+    expect(many.map(({ id, quantity, costUsd }) => [id, quantity, costUsd])).toEqual([
+      ['nails-carton', '6', '60.00'],
+    ]);
+  });
+});
