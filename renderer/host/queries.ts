@@ -34,7 +34,7 @@ const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName
   prices: ['prices.list', 'prices.ofItem'],
   settings: ['settings.get'],
   stock: [],
-  money: [],
+  money: ['costs.get', 'billing.get'],
 };
 
 /**
