@@ -29,8 +29,10 @@ export const changeOrderSchema = z.strictObject({
   description: z.string().max(2000).default(''),
   /** Days that it adds to the job, or takes off. [d] */
   days: z.int().min(-1000).max(1000).default(0),
-  /** Name of the attachment that shows it; null where there is none. */
+  /** Id of the attachment that shows it; null where there is none. */
   photo: z.string().max(200).nullable().default(null),
+  /** Its lines are a difference of designs: once approved, the next such difference begins after it. */
+  fromDesign: z.boolean().default(false),
   lines: z.array(changeOrderLineSchema).min(1).max(200),
 });
 export type ChangeOrder = z.infer<typeof changeOrderSchema>;

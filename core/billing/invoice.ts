@@ -27,7 +27,9 @@ export type BillAsk = z.infer<typeof billAskSchema>;
 
 /** A part of the contract on a bill. */
 export type BilledPart = ContractPart & {
+  /** How far it is, and how far it was when it was billed last. [%] */
   readonly percent: DecimalText;
+  readonly percentBefore: DecimalText;
   /** Work done to date. [$] */
   readonly doneUsd: Usd;
   /** Of it, what was done when it was billed last. [$] */
@@ -64,7 +66,7 @@ export type BilledBefore = {
   readonly otherUsd: Usd;
   readonly taxUsd: Usd;
   /** Work done to date as the last paper said, by part; a credited paper still says how far the work was. */
-  readonly done: Readonly<Record<string, Usd>>;
+  readonly done: Readonly<Record<string, { readonly usd: Usd; readonly percent: DecimalText }>>;
 };
 
 /**
@@ -73,14 +75,15 @@ export type BilledBefore = {
  * Work to date = each part x its percentage, rounded to cents half up. Less retainage (percent of the work to date, none on
  * the final bill), less all that was billed before, the deposit among it: what is left is asked for. Tax is reckoned on all
  * that is billed to date, at the taxed share of the contract, less the tax billed before, so that no rounding piles up: with
- * the final bill it comes to the rate on the taxed part of the contract to the cent.
+ * the final bill it comes to the rate on the taxed part of the contract to the cent. Where a change order has made that share
+ * smaller than it was billed at, bills ask for no tax until it has evened out; the final bill gives back what is over.
  * Source: percentage-of-completion billing with retainage, from memory of public contract handbooks.
  * Worked: contract 10,000, deposit 1,000 billed; 40 % done, 10 % held: 4,000 - 400 - 1,000 = 2,600.
  * @param contract - in parts. [$]
  * @param ask - what the person says.
  * @param before - what was billed already. [$]
  * @param taxPercent - of the client's tax; 0 where the client pays none. [%]
- * @returns or `nothing-to-bill`, `more-than-contract`.
+ * @returns or `nothing-to-bill`, `more-than-contract`, `tax-over-billed`.
  */
 export function makeInvoice(
   contract: ContractSum,
@@ -98,22 +101,12 @@ export function makeInvoice(
       ? new Decimal(usd(ask.depositUsd))
       : new Decimal(workToDateUsd).minus(retainedUsd).minus(billedBefore);
   const billed = amount.plus(billedBefore);
+  if (billed.gt(contract.revisedUsd)) return fail(moreThanContract(ask, contract, billedBefore));
+  const tax = taxToDate(contract, billed, taxPercent).minus(before.taxUsd);
+  if (ask.kind === 'final' && amount.plus(tax).lt(0))
+    return fail({ code: 'billing', fault: { what: 'tax-over-billed', overUsd: usd(tax.neg()) } });
   if (amount.lte(0)) return fail(nothingToBill(ask, contract, billedBefore, amount));
-  if (billed.gt(contract.revisedUsd))
-    return fail({
-      code: 'billing',
-      fault: {
-        what: 'more-than-contract',
-        leftUsd: usd(new Decimal(contract.revisedUsd).minus(billedBefore)),
-      },
-      field: 'depositUsd',
-    });
-  const taxToDate = usd(
-    new Decimal(contract.revisedUsd).isZero()
-      ? 0
-      : billed.times(contract.taxableUsd).div(contract.revisedUsd).times(taxPercent).div(100),
-  );
-  const taxUsd = usd(new Decimal(taxToDate).minus(before.taxUsd));
+  const taxUsd = usd(ask.kind === 'final' ? tax : Decimal.max(0, tax));
   const amountUsd = usd(amount);
   return ok({
     kind: ask.kind,
@@ -139,7 +132,26 @@ function billedPart(part: ContractPart, ask: BillAsk, before: BilledBefore): Bil
     ...part,
     percent: decimalText(percent),
     doneUsd: usd(new Decimal(part.priceUsd).times(percent).div(100)),
-    doneBeforeUsd: before.done[part.key] ?? usd(0),
+    percentBefore: before.done[part.key]?.percent ?? decimalText(0),
+    doneBeforeUsd: before.done[part.key]?.usd ?? usd(0),
+  };
+}
+
+/** Tax on what is billed, at the taxed share of the contract, rounded to cents half up. [$] */
+function taxToDate({ revisedUsd, taxableUsd }: ContractSum, billed: Decimal, taxPercent: string): Decimal {
+  if (new Decimal(revisedUsd).isZero()) return new Decimal(0);
+  return new Decimal(usd(billed.times(taxableUsd).div(revisedUsd).times(taxPercent).div(100)));
+}
+
+function moreThanContract(ask: BillAsk, contract: ContractSum, billedBefore: Usd): Problem {
+  return {
+    code: 'billing',
+    fault: {
+      what: 'more-than-contract',
+      kind: ask.kind,
+      leftUsd: usd(new Decimal(contract.revisedUsd).minus(billedBefore)),
+    },
+    ...(ask.kind === 'deposit' ? { field: 'depositUsd' } : {}),
   };
 }
 
@@ -154,49 +166,4 @@ function nothingToBill(ask: BillAsk, contract: ContractSum, billedBefore: Usd, a
       aheadUsd: usd(amount.neg()),
     },
   };
-}
-
-/** What a credit takes back of one invoice. */
-export type CreditFigures = {
-  readonly invoiceNumber: number;
-  readonly amountUsd: Usd;
-  readonly taxUsd: Usd;
-  /** Below zero: what it takes off what is owed. */
-  readonly totalUsd: Usd;
-};
-
-/**
- * Credits an invoice, in whole or in part. A part takes its share of the tax along, rounded to cents half up; the last part
- * takes what is left of it, so that credits of a whole invoice close it to the cent.
- * @param invoice - its number and what it asked for. [$]
- * @param credited - what earlier credits took back of it. [$]
- * @param amountUsd - to take back, before tax. [$]
- * @returns or `credit-too-large`.
- */
-export function makeCredit(
-  invoice: { readonly number: number; readonly amountUsd: Usd; readonly taxUsd: Usd },
-  credited: { readonly amountUsd: Usd; readonly taxUsd: Usd },
-  amountUsd: string,
-): Result<CreditFigures, Problem> {
-  const left = new Decimal(invoice.amountUsd).minus(credited.amountUsd);
-  const amount = new Decimal(usd(amountUsd));
-  if (amount.lte(0) || amount.gt(left))
-    return fail({
-      code: 'billing',
-      fault: { what: 'credit-too-large', leftUsd: usd(left), invoice: invoice.number },
-      field: 'amountUsd',
-    });
-  const taxLeft = new Decimal(invoice.taxUsd).minus(credited.taxUsd);
-  const share = amount.eq(left)
-    ? taxLeft
-    : Decimal.min(
-        taxLeft,
-        new Decimal(usd(new Decimal(invoice.taxUsd).times(amount).div(invoice.amountUsd))),
-      );
-  return ok({
-    invoiceNumber: invoice.number,
-    amountUsd: usd(amount),
-    taxUsd: usd(share),
-    totalUsd: usd(amount.plus(share).neg()),
-  });
 }

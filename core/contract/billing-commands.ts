@@ -23,6 +23,7 @@ const invoiceFigures = z.strictObject({
       priceUsd: usd,
       taxableUsd: usd,
       percent: decimal,
+      percentBefore: decimal,
       doneUsd: usd,
       doneBeforeUsd: usd,
     }),
@@ -148,17 +149,30 @@ export const billingCommands = {
     }),
     none,
   ),
-  /** The lines of a change order that brings the accepted contract to the job as it is designed now. */
+  /**
+   * The lines of a change order that brings the accepted contract, with what is approved from the design already, to the job
+   * as it is designed now; `open` numbers those of this kind that are not answered yet and would be counted twice.
+   */
   'billing.changeFromDesign': read(
     z.strictObject({ jobId: id }),
-    z.strictObject({ order: changeOrderSchema.nullable(), priceUsd: usd, lacks: z.int() }),
+    z.strictObject({
+      order: changeOrderSchema.nullable(),
+      priceUsd: usd,
+      lacks: z.int(),
+      open: z.array(z.int()),
+    }),
   ),
   'billing.changePaper': read(z.strictObject({ id, paperSize }), printedSheet),
   /** What a bill would say, without issuing it. */
   'billing.preview': read(z.strictObject({ jobId: id, ask: billAskSchema }), invoiceFigures),
-  /** Issues it: it takes the next number and stays as it is. */
+  /** Issues it: it takes the next number and stays as it is. With `seenUsd`, only where it still comes to what was shown. */
   'billing.issue': write(
-    z.strictObject({ jobId: id, ask: billAskSchema, issuedOn: civilDate }),
+    z.strictObject({
+      jobId: id,
+      ask: billAskSchema,
+      issuedOn: civilDate,
+      seenUsd: usd.nullable().default(null),
+    }),
     z.strictObject({ id, number: z.int() }),
   ),
   /** Takes an invoice back, in whole or in part, by a paper of its own. */

@@ -1,5 +1,5 @@
 import { changeLineUsd, changePriceUsd } from '../billing/contract-sum.ts';
-import type { ChangeOrder } from '../billing/change-order.ts';
+import type { ChangeOrder, ChangeOrderLine } from '../billing/change-order.ts';
 import type { JobInfo } from '../job/job-file.ts';
 import type { ShopSettings } from '../pricing/shop-settings.ts';
 import { formatUsd, sumUsd, type Usd, usd } from '../units/money.ts';
@@ -26,6 +26,8 @@ export function changeOrderSheet(of: {
   readonly beforeUsd: Usd;
   /** It is in the contract already. */
   readonly approvedOn: string | null;
+  /** The quote's own days with those of earlier changes; null where the quote named none. [working days] */
+  readonly daysBefore: number | null;
 }): Sheet {
   const { settings, job, number, order, beforeUsd } = of;
   const priceUsd = changePriceUsd(order);
@@ -76,15 +78,7 @@ export function changeOrderSheet(of: {
           { title: 'Price', align: 'right', share: 0 },
         ],
         rows: [
-          ...order.lines.map((line) => ({
-            cells: [
-              line.description,
-              line.quantity,
-              line.unit,
-              formatUsd(usd(line.unitPriceUsd)),
-              formatUsd(changeLineUsd(line)),
-            ],
-          })),
+          ...printedLines(order.lines).map((cells) => ({ cells })),
           { cells: ['This change', '', '', '', formatUsd(priceUsd)], style: 'subtotal' as const },
         ],
       },
@@ -95,7 +89,7 @@ export function changeOrderSheet(of: {
         ['This change', priceUsd],
         ['Contract with this change', sumUsd([beforeUsd, priceUsd]), 'total'],
       ]),
-      { kind: 'paragraph', text: daysWords(order.days) },
+      { kind: 'paragraph', text: daysWords(order.days, of.daysBefore) },
       {
         kind: 'paragraph',
         text: 'The work described here begins once both have signed. Everything else in the contract stays as it is.',
@@ -108,8 +102,23 @@ export function changeOrderSheet(of: {
   };
 }
 
-function daysWords(days: number): string {
+function daysWords(days: number, before: number | null): string {
+  const all = before === null ? '' : ` It was to take ${before} working days; now it is ${before + days}.`;
   if (days === 0) return 'The day of completion stays as it was.';
   const count = Math.abs(days) === 1 ? 'one working day' : `${Math.abs(days)} working days`;
-  return days > 0 ? `The job takes ${count} longer.` : `The job is done ${count} earlier.`;
+  return `${days > 0 ? `The job takes ${count} longer.` : `The job is done ${count} earlier.`}${all}`;
+}
+
+/** Lump sums of one wording are told as one: how they part into labour and material is the shop's own. */
+function printedLines(lines: readonly ChangeOrderLine[]): readonly (readonly string[])[] {
+  const groups = Map.groupBy(lines, (line) =>
+    line.quantity === '1' && line.unit === 'lump sum' ? line.description : line.id,
+  );
+  return [...groups.values()].map((group) => {
+    const [line] = group;
+    const sum = formatUsd(sumUsd(group.map(changeLineUsd)));
+    if (line === undefined || group.length > 1)
+      return [line?.description ?? '', '1', line?.unit ?? '', sum, sum];
+    return [line.description, line.quantity, line.unit, formatUsd(usd(line.unitPriceUsd)), sum];
+  });
 }

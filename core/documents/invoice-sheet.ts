@@ -1,5 +1,6 @@
 import { Decimal } from 'decimal.js';
-import type { CreditFigures, InvoiceFigures } from '../billing/invoice.ts';
+import type { CreditFigures } from '../billing/credit.ts';
+import type { InvoiceFigures } from '../billing/invoice.ts';
 import type { JobInfo } from '../job/job-file.ts';
 import type { ShopSettings } from '../pricing/shop-settings.ts';
 import { decimalText, formatUsd, type Usd, usd } from '../units/money.ts';
@@ -20,7 +21,14 @@ export type BillingPaper = {
 export type PutInPlace = {
   /** Key of the part. */
   readonly key: string;
-  readonly rows: readonly { readonly what: string; readonly quantity: string; readonly unit: string }[];
+  readonly rows: readonly {
+    readonly what: string;
+    readonly unit: string;
+    /** All of it, what is in place, and what of that came since the last bill. [unit] */
+    readonly total: string;
+    readonly toDate: string;
+    readonly sinceLast: string;
+  }[];
 };
 
 /** Makes an invoice: how the contract stands, how far the work is, what is held back, what is asked for. */
@@ -135,7 +143,15 @@ function workBlocks(figures: InvoiceFigures, putInPlace: readonly PutInPlace[]):
       ],
     },
     ...(putInPlace.find(({ key }) => key === part.key)?.rows ?? []).map(
-      ({ what, quantity, unit }): Row => ({ cells: [`    ${what}: ${quantity} ${unit}`, '', '', '', ''] }),
+      ({ what, unit, total, toDate, sinceLast }): Row => ({
+        cells: [
+          `${what}: ${toDate} of ${total} ${unit} in place, ${sinceLast} since the last`,
+          '',
+          '',
+          '',
+          '',
+        ],
+      }),
     ),
   ]);
   const before = figures.parts.reduce((sum, part) => sum.plus(part.doneBeforeUsd), new Decimal(0));

@@ -11,7 +11,13 @@ export type BillingFault =
       /** How far earlier bills are ahead of the work. [$] */
       readonly aheadUsd: Usd;
     }
-  | { readonly what: 'more-than-contract'; readonly leftUsd: Usd }
+  | {
+      readonly what: 'more-than-contract';
+      readonly kind: 'deposit' | 'progress' | 'final';
+      readonly leftUsd: Usd;
+    }
+  | { readonly what: 'tax-over-billed'; readonly overUsd: Usd }
+  | { readonly what: 'bill-moved'; readonly totalUsd: Usd }
   | { readonly what: 'credit-too-large'; readonly leftUsd: Usd; readonly invoice: number }
   | { readonly what: 'no-contract' }
   | { readonly what: 'payment-of-nothing' }
@@ -30,7 +36,13 @@ export function billingSentence(fault: BillingFault): string {
         ? 'Nothing more is done than was billed. Enter how far each part is now.'
         : `${formatUsd(fault.billedUsd)} is billed already, ${formatUsd(fault.aheadUsd)} more than the work comes to. Enter how far each part is now, or wait.`;
     case 'more-than-contract':
-      return `That is more than the contract has left, ${formatUsd(fault.leftUsd)}. Enter less, or add a change order first.`;
+      return fault.kind === 'deposit'
+        ? `That is more than the contract has left, ${formatUsd(fault.leftUsd)}. Enter less, or add a change order first.`
+        : `That is more than the contract has left, ${formatUsd(fault.leftUsd)}. Enter 100 % for each change order that takes something away, so that it comes off first.`;
+    case 'tax-over-billed':
+      return `${formatUsd(fault.overUsd)} of sales tax too much is billed. Credit part of a taxed invoice: its tax goes back with it. Then make the final bill, which bills that part anew.`;
+    case 'bill-moved':
+      return `Something else was billed or credited since this was shown: it would come to ${formatUsd(fault.totalUsd)} now. Look at it again and issue it then.`;
     case 'credit-too-large':
       return `Of invoice ${fault.invoice} there is ${formatUsd(fault.leftUsd)} left to credit, before tax. Enter more than nothing and no more than that.`;
     case 'no-contract':

@@ -1,5 +1,4 @@
 import { Decimal } from 'decimal.js';
-import { contractSum } from '../../core/billing/contract-sum.ts';
 import { changeOrderSheet } from '../../core/documents/change-order-sheet.ts';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import type { Problem } from '../../core/problems/problem.ts';
@@ -14,9 +13,10 @@ import { moneyOfJob } from './job-money.ts';
 import { printSheet } from './print-sheet.ts';
 
 const noJob = { code: 'not-found', what: 'job' } as const;
+const noContract = { code: 'billing', fault: { what: 'no-contract' } } as const;
 const noChange = { code: 'not-found', what: 'change order' } as const;
 
-/** Change orders: drafts until they are sent or approved, frozen from then on. */
+/** Change orders: drafts until they are sent or answered; the paper is frozen as it was sent, and again as it was approved. */
 export function changeHandlers(
   context: Context,
 ): Pick<Handlers, 'billing.saveChange' | 'billing.moveChange' | 'billing.changePaper'> {
@@ -32,7 +32,8 @@ export function changeHandlers(
         const change = getChange(db, id);
         if (change?.jobId !== jobId) return fail(noChange);
         if (change.state !== 'draft') return fail(settled(change));
-        changeDraft(db, id, order);
+        if (!change.intact) return fail({ code: 'shop-file-damaged' });
+        changeDraft(db, change, order);
         return ok({ id, number: change.number });
       }),
     'billing.moveChange': ({ id, to, on, note }) =>
@@ -45,7 +46,7 @@ export function changeHandlers(
           const money = moneyOfJob(db, change.jobId, today());
           if (!money.ok) return money;
           const { contract, ledger } = money.value;
-          if (contract === null) return fail({ code: 'billing', fault: { what: 'no-contract' } });
+          if (contract === null) return fail(noContract);
           const after = new Decimal(contract.revisedUsd).plus(change.priceUsd);
           if (after.lt(ledger.billedUsd))
             return fail({
@@ -53,11 +54,26 @@ export function changeHandlers(
               fault: { what: 'change-below-billed', billedUsd: ledger.billedUsd },
             });
         }
-        moveChange(db, id, { state: to, on, note });
+        if (to === 'declined') {
+          moveChange(db, change, { state: to, on, note, sheet: change.sheet });
+          return ok({});
+        }
+        const sheet = sheetOf(
+          db,
+          to === 'approved' ? { ...change, state: to, decidedOn: on } : change,
+          today(),
+        );
+        if (!sheet.ok) return sheet;
+        moveChange(db, change, { state: to, on, note, sheet: sheet.value });
         return ok({});
       }),
     'billing.changePaper': async ({ id, paperSize }) => {
-      const sheet = store.read((db) => sheetOf(db, id, today()));
+      const sheet = store.read((db): Result<Sheet, Problem> => {
+        const change = getChange(db, id);
+        if (change === undefined) return fail(noChange);
+        if (!change.intact) return fail({ code: 'shop-file-damaged' });
+        return change.sheet === null ? sheetOf(db, change, today()) : ok(change.sheet);
+      });
       return sheet.ok ? ok(await printSheet(sheet.value, paperSize)) : sheet;
     },
   };
@@ -67,37 +83,27 @@ function settled({ number, state }: StoredChange): Problem {
   return { code: 'billing', fault: { what: 'change-is-settled', number, state } };
 }
 
-/** A change order on paper, with the contract as it was before it: the quote and the changes approved under lower numbers. */
-function sheetOf(db: ReadableDb, id: string, day: string): Result<Sheet, Problem> {
-  const change = getChange(db, id);
-  const job = change === undefined ? undefined : getJob(db, change.jobId);
-  if (change === undefined || job === undefined) return fail(noChange);
-  if (!change.intact) return fail({ code: 'shop-file-damaged' });
+/** A change order on paper, with the contract as it stands without it. */
+function sheetOf(db: ReadableDb, change: StoredChange, day: string): Result<Sheet, Problem> {
+  const job = getJob(db, change.jobId);
+  if (job === undefined) return fail(noChange);
   const money = moneyOfJob(db, change.jobId, day);
   if (!money.ok) return money;
-  const { accepted, approved, changes } = money.value;
-  if (accepted === null) return fail({ code: 'billing', fault: { what: 'no-contract' } });
+  const { accepted, approved, contract } = money.value;
+  if (accepted === null || contract === null) return fail(noContract);
   const { settings } = getSettings(db);
-  const earlier = approved.filter(({ number }) => isEarlier(changes, number, change));
+  const quotedDays = accepted.input.design.offer?.workingDays ?? null;
   return ok(
     changeOrderSheet({
-      settings,
+      settings: { ...settings, money: accepted.input.settings.money },
       job: job.info,
       number: change.number,
       madeOn: change.madeOn,
       order: change.order,
-      beforeUsd: contractSum(accepted.result.estimate, earlier, settings.jobCost).revisedUsd,
+      beforeUsd: contract.revisedUsd,
       approvedOn: change.state === 'approved' ? change.decidedOn : null,
+      daysBefore:
+        quotedDays === null ? null : approved.reduce((days, { order }) => days + order.days, quotedDays),
     }),
   );
-}
-
-/** Of an approved one: what was approved before it; of an open one: all that is approved. */
-function isEarlier(changes: readonly StoredChange[], number: number, change: StoredChange): boolean {
-  if (number === change.number) return false;
-  if (change.state !== 'approved') return true;
-  const other = changes.find((one) => one.number === number);
-  const day = other?.decidedOn ?? '';
-  const own = change.decidedOn ?? '';
-  return day < own || (day === own && number < change.number);
 }

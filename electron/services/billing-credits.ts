@@ -1,4 +1,4 @@
-import { makeCredit } from '../../core/billing/invoice.ts';
+import { makeCredit } from '../../core/billing/credit.ts';
 import { creditSheet } from '../../core/documents/invoice-sheet.ts';
 import { fail, ok } from '../../core/result.ts';
 import { sumUsd } from '../../core/units/money.ts';

@@ -20,7 +20,10 @@ export function billedBefore(money: JobMoney): BilledBefore {
     otherUsd: usd(new Decimal(ledger.billedUsd).minus(ledger.depositUsd)),
     taxUsd: ledger.taxUsd,
     done: Object.fromEntries(
-      (lastWork(money.invoices)?.parts ?? []).map(({ key, doneUsd }) => [key, doneUsd]),
+      (lastWork(money.invoices)?.parts ?? []).map(({ key, doneUsd, percent }) => [
+        key,
+        { usd: doneUsd, percent },
+      ]),
     ),
   };
 }
@@ -85,7 +88,7 @@ export function billingOfJob(
     clientTaxPercent: clientTaxPercent(money.value),
     depositLimitUsd: accepted === null ? null : depositLimitUsd(rule, accepted.result.estimate.totalUsd),
     unitPrices: accepted?.input.design.offer?.unitPrices ?? [],
-    changeOrders: changes.map(({ jobId: _, ...change }) => change),
+    changeOrders: changes.map(({ jobId: _, sheet: __, ...change }) => change),
     invoices: invoices.map((invoice) => {
       const { record: _, jobId: __, ...kept } = invoice;
       const open = ledger.invoices.find(({ number }) => number === invoice.number);

@@ -1,5 +1,6 @@
 import type { BillAsk, InvoiceFigures } from '../../core/billing/invoice.ts';
 import { makeInvoice } from '../../core/billing/invoice.ts';
+import type { ChangeOrderState } from '../../core/billing/change-order.ts';
 import { changePriceUsd } from '../../core/billing/contract-sum.ts';
 import { changeFromDesign } from '../../core/billing/change-from-design.ts';
 import type { billingCommands } from '../../core/contract/billing-commands.ts';
@@ -44,19 +45,27 @@ export function billingHandlers(context: Context): Pick<Handlers, keyof typeof b
         const { accepted } = money.value;
         const now = loadJobInput(db, jobId, today());
         if (now === undefined) return fail(noJob);
-        return accepted === null ? fail(noContract) : ok({ accepted, now });
+        return accepted === null ? fail(noContract) : ok({ accepted, now, changes: money.value.changes });
       });
       if (!asked.ok) return asked;
-      const { accepted, now } = asked.value;
+      const { accepted, now, changes } = asked.value;
       const { settings, priceList, asOf } = accepted.input;
       const computed = await computeProven(context, { ...now, settings, priceList, asOf });
       if (!computed.ok) return computed;
       const { estimate } = computed.value.result;
-      const order = changeFromDesign(accepted.result.estimate, estimate, settings.jobCost);
+      const inState = (...states: readonly ChangeOrderState[]) =>
+        changes.filter(({ state, order }) => order.fromDesign && states.includes(state));
+      const order = changeFromDesign(
+        accepted.result.estimate,
+        estimate,
+        inState('approved').map((change) => change.order),
+        store.read((db) => getSettings(db).settings.jobCost),
+      );
       return ok({
         order,
         priceUsd: order === null ? usd(0) : changePriceUsd(order),
         lacks: estimate.lacks.length,
+        open: inState('draft', 'sent').map(({ number }) => number),
       });
     },
     'billing.preview': ({ jobId, ask }) =>
@@ -64,12 +73,15 @@ export function billingHandlers(context: Context): Pick<Handlers, keyof typeof b
         const figures = figuresOf(db, jobId, ask, today());
         return figures.ok ? ok(asJson(figures.value)) : figures;
       }),
-    'billing.issue': ({ jobId, ask, issuedOn }) =>
+    'billing.issue': ({ jobId, ask, issuedOn, seenUsd }) =>
       store.write((db) => {
         const job = getJob(db, jobId);
         if (job === undefined) return fail(noJob);
         const figures = figuresOf(db, jobId, ask, today());
         if (!figures.ok) return figures;
+        const { kind, amountUsd, taxUsd, totalUsd } = figures.value;
+        if (seenUsd !== null && seenUsd !== totalUsd)
+          return fail({ code: 'billing', fault: { what: 'bill-moved', totalUsd } });
         const { settings } = getSettings(db);
         const number = takeInvoiceNumber(db);
         const dueOn = addDays(issuedOn, settings.jobCost.dueDays);
@@ -83,7 +95,6 @@ export function billingHandlers(context: Context): Pick<Handlers, keyof typeof b
             ? putInPlaceOf(figures.value.parts, accepted.result.takeoff, settings.jobCost)
             : [],
         );
-        const { kind, amountUsd, taxUsd, totalUsd } = figures.value;
         const id = newId();
         addInvoice(db, {
           id,

@@ -24,7 +24,7 @@ export function putInPlaceOf(
   takeoff: Takeoff,
   settings: Pick<JobCostSettings, 'phases'>,
 ): readonly PutInPlace[] {
-  return parts.map(({ key, percent }) => {
+  return parts.map(({ key, percent, percentBefore }) => {
     const lines = takeoff.lines.filter(
       (line) => told.has(line.kind) && `phase/${costPhaseOf(settings, line.phase)}` === key,
     );
@@ -34,14 +34,19 @@ export function putInPlaceOf(
       rows:
         Number(percent) === 0
           ? []
-          : [...groups.values()].map((group) => ({
-              what: group[0]?.clientWording ?? '',
-              unit: group[0]?.unit ?? '',
-              quantity: shareInPlace(
-                decimalText(group.reduce((sum, { quantity }) => sum.plus(quantity), new Decimal(0))),
-                percent,
-              ),
-            })),
+          : [...groups.values()].map((group) => {
+              const total = decimalText(
+                group.reduce((sum, { quantity }) => sum.plus(quantity), new Decimal(0)),
+              );
+              const toDate = shareInPlace(total, percent);
+              return {
+                what: group[0]?.clientWording ?? '',
+                unit: group[0]?.unit ?? '',
+                total,
+                toDate,
+                sinceLast: decimalText(new Decimal(toDate).minus(shareInPlace(total, percentBefore))),
+              };
+            }),
     };
   });
 }

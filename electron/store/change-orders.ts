@@ -4,11 +4,13 @@ import {
   changeOrderSchema,
   type ChangeOrderState,
 } from '../../core/billing/change-order.ts';
+import type { Sheet } from '../../core/documents/sheet.ts';
 import { usd, type Usd } from '../../core/units/money.ts';
 import { canonicalJson, sha256 } from './canonical-json.ts';
 import type { ReadableDb, WritableDb } from './database.ts';
 import { DocumentDamaged } from './documents.ts';
 import { query } from './query.ts';
+import type { Schema } from './schema.ts';
 
 export type StoredChange = {
   readonly id: string;
@@ -21,92 +23,102 @@ export type StoredChange = {
   readonly note: string;
   readonly priceUsd: Usd;
   readonly order: ChangeOrder;
+  /** The paper as it was sent, then as it was approved; null of a draft. */
+  readonly sheet: Sheet | null;
   /** False where it is not what was written any more. */
   readonly intact: boolean;
 };
 
-/** The change orders of a job by number, each held against its hash. */
+/** The change orders of a job by number, each held against its hash and its own columns. */
 export function listChanges(db: ReadableDb, jobId: string): StoredChange[] {
   return db
     .rows(query.selectFrom('change_orders').selectAll().where('job_id', '=', jobId).orderBy('number'))
-    .map((row) => {
-      const order = changeOrderSchema.safeParse(JSON.parse(row.json));
-      if (!order.success) throw new DocumentDamaged('change order');
-      return {
-        id: row.id,
-        jobId: row.job_id,
-        number: row.number,
-        state: row.state,
-        madeOn: row.made_on,
-        sentOn: row.sent_on,
-        decidedOn: row.decided_on,
-        note: row.note,
-        priceUsd: usd(row.price_usd),
-        order: order.data,
-        intact: sha256(row.json) === row.sha256 && usd(row.price_usd) === changePriceUsd(order.data),
-      };
-    });
+    .map(changeOf);
 }
 
 /** One by id. */
 export function getChange(db: ReadableDb, id: string): StoredChange | undefined {
-  const row = db.row(query.selectFrom('change_orders').select('job_id').where('id', '=', id));
-  return row === undefined ? undefined : listChanges(db, row.job_id).find((one) => one.id === id);
+  const row = db.row(query.selectFrom('change_orders').selectAll().where('id', '=', id));
+  return row === undefined ? undefined : changeOf(row);
 }
 
 /** Adds a draft under the job's next number. */
 export function addChange(
   db: WritableDb,
-  change: {
-    readonly id: string;
-    readonly jobId: string;
-    readonly madeOn: string;
-    readonly order: ChangeOrder;
-  },
+  change: Pick<StoredChange, 'id' | 'jobId' | 'madeOn' | 'order'>,
 ): number {
   const number = (listChanges(db, change.jobId).at(-1)?.number ?? 0) + 1;
-  db.run(
-    query.insertInto('change_orders').values({
-      id: change.id,
-      job_id: change.jobId,
-      number,
-      state: 'draft',
-      made_on: change.madeOn,
-      sent_on: null,
-      decided_on: null,
-      note: '',
-      ...written(change.order),
-    }),
-  );
+  const draft = { ...change, number, state: 'draft', sentOn: null, decidedOn: null, note: '' } as const;
+  db.run(query.insertInto('change_orders').values(rowOf({ ...draft, sheet: null })));
   return number;
 }
 
 /** Writes a draft anew. */
-export function changeDraft(db: WritableDb, id: string, order: ChangeOrder): void {
-  db.run(
-    query.updateTable('change_orders').set(written(order)).where('id', '=', id).where('state', '=', 'draft'),
-  );
+export function changeDraft(db: WritableDb, draft: StoredChange, order: ChangeOrder): void {
+  write(db, { ...draft, order });
 }
 
-/** Moves one to where it stands now. */
+/** Moves one to where it stands now, with the paper that says so. */
 export function moveChange(
   db: WritableDb,
-  id: string,
-  to: { readonly state: ChangeOrderState; readonly on: string; readonly note: string },
+  change: StoredChange,
+  to: {
+    readonly state: Exclude<ChangeOrderState, 'draft'>;
+    readonly on: string;
+    readonly note: string;
+    readonly sheet: Sheet | null;
+  },
 ): void {
-  db.run(
-    query
-      .updateTable('change_orders')
-      .set(
-        to.state === 'sent'
-          ? { state: to.state, sent_on: to.on }
-          : { state: to.state, decided_on: to.on, note: to.note },
-      )
-      .where('id', '=', id),
+  const { state, on, note, sheet } = to;
+  write(
+    db,
+    state === 'sent'
+      ? { ...change, state, sentOn: on, sheet }
+      : { ...change, state, decidedOn: on, note, sheet },
   );
 }
 
-function written(order: ChangeOrder): { json: string; sha256: string; price_usd: string } {
-  const json = canonicalJson(order);
-  return { json, sha256: sha256(json), price_usd: changePriceUsd(order) };
+type WrittenChange = Omit<StoredChange, 'intact' | 'priceUsd'>;
+
+function write(db: WritableDb, change: WrittenChange): void {
+  db.run(query.updateTable('change_orders').set(rowOf(change)).where('id', '=', change.id));
+}
+
+function rowOf({ id, jobId, number, state, madeOn, sentOn, decidedOn, note, order, sheet }: WrittenChange) {
+  const frozen = { id, jobId, number, state, madeOn, sentOn, decidedOn, note, order, sheet };
+  const json = canonicalJson(frozen);
+  return {
+    id,
+    job_id: jobId,
+    number,
+    state,
+    made_on: madeOn,
+    sent_on: sentOn,
+    decided_on: decidedOn,
+    note,
+    price_usd: changePriceUsd(order),
+    json,
+    sha256: sha256(json),
+  };
+}
+
+function changeOf(row: Schema['change_orders']): StoredChange {
+  const kept = JSON.parse(row.json) as Omit<WrittenChange, 'order'> & { readonly order: unknown };
+  const order = changeOrderSchema.safeParse(kept.order);
+  if (!order.success) throw new DocumentDamaged('change order');
+  const columns = { ...rowOf({ ...kept, order: order.data }), json: row.json, sha256: sha256(row.json) };
+  return {
+    id: row.id,
+    jobId: row.job_id,
+    number: row.number,
+    state: row.state,
+    madeOn: row.made_on,
+    sentOn: row.sent_on,
+    decidedOn: row.decided_on,
+    note: row.note,
+    priceUsd: usd(row.price_usd),
+    order: order.data,
+    sheet: kept.sheet,
+    intact: canonicalJson(columns) === canonicalJson(row),
+  };
 }

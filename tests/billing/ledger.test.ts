@@ -1,7 +1,8 @@
 import { Decimal } from 'decimal.js';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type BillAsk, billAskSchema, makeCredit, makeInvoice } from '../../core/billing/invoice.ts';
+import { makeCredit } from '../../core/billing/credit.ts';
+import { type BillAsk, billAskSchema, makeInvoice } from '../../core/billing/invoice.ts';
 import type { ContractSum } from '../../core/billing/contract-sum.ts';
 import { ageOf, type LedgerPaper, type LedgerPayment, ledgerOf } from '../../core/billing/ledger.ts';
 import { addDays } from '../../core/units/civil-date.ts';

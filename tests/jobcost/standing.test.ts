@@ -126,6 +126,7 @@ describe('the budget of a job', () => {
       description: 'Three rotted rafter ends',
       days: 1,
       photo: null,
+      fromDesign: false,
       lines: [
         {
           id: 'a',
