@@ -1,6 +1,7 @@
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { SupplierCost } from '../job/supplier-ways.ts';
+import type { PricedWay } from '../offer/offered-ways.ts';
 import { assertNever } from '../result.ts';
 import { calculationSheet } from './calculation-sheet.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
@@ -19,6 +20,8 @@ import { tidySheet } from './tidy-sheet.ts';
 export type BesideJob = {
   /** What the lumber costs at each set of suppliers. */
   readonly supplierCosts?: readonly SupplierCost[];
+  /** Every way that a quote offers, that of the job's design first. */
+  readonly ways?: readonly PricedWay[];
 };
 
 /** Says what one paper of a job says, as data: the painter and the printer add no figure of their own. */
@@ -50,7 +53,7 @@ function sheetOf(kind: SheetKind, input: JobInput, result: JobResult, beside: Be
     case 'set-up-card':
       return setUpCardSheet(input, result);
     case 'quote':
-      return quoteSheet(input, result);
+      return quoteSheet(input, result, beside.ways);
     case 'calculation':
       return calculationSheet(input, result);
     default:

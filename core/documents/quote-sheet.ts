@@ -1,22 +1,35 @@
-import { type Phase, phases } from '../eave/phases.ts';
+import type { Phase } from '../eave/phases.ts';
 import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
-import type { CostLine, EstimateTotal } from '../pricing/estimate-types.ts';
-import { formatUsd, sumUsd } from '../units/money.ts';
+import type { PricedWay } from '../offer/offered-ways.ts';
+import type { CostLine } from '../pricing/estimate-types.ts';
+import { formatUsd } from '../units/money.ts';
 import { rakesLeftOpen } from '../takeoff/uncounted-rake-soffit.ts';
 import { cautionBlocks } from './cautions.ts';
 import { eavesWithParts, sectionOf } from './eave-drawings.ts';
 import { lackSentences } from './lacks.ts';
+import { priceTable } from './quote-price.ts';
+import { cancellationBlocks, paymentBlocks, termBlocks } from './quote-terms.ts';
+import { allowanceBlocks, hiddenWorkBlocks, wayBlocks } from './quote-ways.ts';
 import { scopeParagraphs } from './scope-wording.ts';
-import type { Block, Row, Sheet } from './sheet.ts';
+import type { Block, Sheet } from './sheet.ts';
 import { sheetHead } from './sheet-head.ts';
 
-/** Makes the client's quote: what is built, what it costs by phase, what is left out. Cost and hours never show. */
-export function quoteSheet(input: JobInput, result: JobResult): Sheet {
+/**
+ * Makes the client's quote: what is built, what it costs as far as it is broken out, choices, payments, terms, and what is
+ * left out. Cost and hours never show.
+ * @param input - the job, its design that of the way which is offered first.
+ * @param result - of that way.
+ * @param ways - every way of the job, the offered one first; none where there is that one alone.
+ */
+export function quoteSheet(input: JobInput, result: JobResult, ways: readonly PricedWay[] = []): Sheet {
   const { estimate } = result;
   const lacks = lackSentences(result);
+  const incomplete = lacks.length > 0;
+  const { offer, scopeNote, extraCosts } = input.design;
   const customer = { ...input.job.customer, name: input.job.customer.name.trim() };
   const shopName = input.settings.shopName.trim();
+  const insurance = input.settings.letterhead.insurance.trim();
   return {
     ...sheetHead('quote', input),
     blocks: [
@@ -28,23 +41,28 @@ export function quoteSheet(input: JobInput, result: JobResult): Sheet {
           ['Work at', input.job.siteAddress],
           ['Date', input.asOf],
           ['Price good until', estimate.validUntil],
-          ['Total', lacks.length === 0 ? formatUsd(estimate.totalUsd) : 'not complete, see below'],
+          ['Total', incomplete ? 'not complete, see below' : formatUsd(estimate.totalUsd)],
+          ...(insurance === '' ? [] : ([['Insurance', insurance]] as const)),
         ],
       },
       ...incompleteBlocks(lacks.length),
       ...startedBlocks(result),
       { kind: 'heading', text: 'What we build' },
       ...scopeParagraphs(input, result).map((text): Block => ({ kind: 'paragraph', text })),
-      ...(input.design.scopeNote.trim() === ''
-        ? []
-        : [{ kind: 'paragraph' as const, text: input.design.scopeNote.trim() }]),
+      ...(scopeNote.trim() === '' ? [] : [{ kind: 'paragraph' as const, text: scopeNote.trim() }]),
       ...sectionBlocks(input, result),
       { kind: 'heading', text: 'Price' },
-      priceTable(result, lacks.length > 0),
+      priceTable(estimate, offer.printLevel, incomplete),
       ...taxBlocks(input),
-      ...allowanceBlocks(estimate.lines),
+      ...wayBlocks(ways),
+      ...allowanceBlocks(estimate.lines, extraCosts),
+      ...hiddenWorkBlocks(offer),
       { kind: 'heading', text: 'Not in this price' },
       { kind: 'list', items: notIncluded(input, estimate.lines) },
+      ...assumptionBlocks(offer.assumptions),
+      ...paymentBlocks(input, estimate),
+      ...termBlocks(input),
+      ...cancellationBlocks(input),
       {
         kind: 'paragraph',
         text: `This price is good until ${estimate.validUntil}. Work beyond what is described here, or that hidden damage makes necessary, is agreed in writing before it is done.`,
@@ -59,6 +77,15 @@ export function quoteSheet(input: JobInput, result: JobResult): Sheet {
       },
     ],
   };
+}
+
+function assumptionBlocks(assumptions: readonly string[]): readonly Block[] {
+  return assumptions.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'What this price rests on' },
+        { kind: 'list', items: assumptions },
+      ];
 }
 
 /** The client reads that something is missing; what, is on the shop's own papers, since it names prices and rates. */
@@ -104,50 +131,6 @@ function sectionBlocks(input: JobInput, result: JobResult): readonly Block[] {
   ];
 }
 
-function priceTable(result: JobResult, incomplete: boolean): Block {
-  const { estimate } = result;
-  const total = (key: EstimateTotal['key']) => estimate.totals.find((step) => step.key === key);
-  const byPhase = phases.flatMap((phase): readonly Row[] => {
-    const lines = estimate.lines.filter((line) => line.phase === phase);
-    if (lines.length === 0) return [];
-    const price = sumUsd(lines.map((line) => line.priceUsd));
-    const shown = incomplete && Number(price) === 0 ? 'no price yet' : formatUsd(price);
-    return [{ cells: [phase, wording(lines), shown] }];
-  });
-  const tax = total('client-tax');
-  const taxRows: readonly Row[] =
-    tax === undefined || Number(tax.amountUsd) === 0
-      ? []
-      : [
-          { cells: ['Price before tax', '', formatUsd(estimate.priceUsd)], style: 'subtotal' },
-          { cells: ['Sales tax', '', formatUsd(tax.amountUsd)] },
-        ];
-  return {
-    kind: 'table',
-    columns: [
-      { title: 'Phase', align: 'left', share: 2 },
-      { title: 'What it covers', align: 'left', share: 5 },
-      { title: 'Price', align: 'right', share: 0 },
-    ],
-    rows: [
-      ...byPhase,
-      ...taxRows,
-      {
-        cells: [incomplete ? 'Sum so far, not complete' : 'Total', '', formatUsd(estimate.totalUsd)],
-        style: 'total',
-      },
-    ],
-  };
-}
-
-/** The client's words for a phase's lines, each once, as one sentence. */
-function wording(lines: readonly CostLine[]): string {
-  const words = [...new Set(lines.map((line) => line.clientWording))];
-  return words
-    .map((word, index) => (index === 0 ? word : word.charAt(0).toLowerCase() + word.slice(1)))
-    .join('; ');
-}
-
 function taxBlocks(input: JobInput): readonly Block[] {
   const text = {
     'contractor-pays': 'Sales tax on materials is included in the price.',
@@ -155,21 +138,6 @@ function taxBlocks(input: JobInput): readonly Block[] {
     none: 'No sales tax is charged.',
   }[input.settings.money.taxRule];
   return [{ kind: 'paragraph', text, small: true }];
-}
-
-function allowanceBlocks(lines: readonly CostLine[]): readonly Block[] {
-  const allowances = lines.filter((line) => line.kind === 'allowance');
-  if (allowances.length === 0) return [];
-  return [
-    {
-      kind: 'paragraph',
-      text: 'These are allowances: sums set aside, adjusted to what the work really takes once it is known.',
-    },
-    {
-      kind: 'list',
-      items: allowances.map((line) => `${line.clientWording}: ${formatUsd(line.priceUsd)}`),
-    },
-  ];
 }
 
 /** What a client may expect at a new eave, by the phase that would price it and the words that would exclude it. */
@@ -199,6 +167,18 @@ function notIncluded(input: JobInput, lines: readonly CostLine[]): readonly stri
     ...(priced.has('Soffit') && rakesLeftOpen(input).length > 0
       ? ['Soffit under the overhang at the gable']
       : []),
-    'Gutters, hidden damage, and anything else that is not described above',
+    restOf(exclusions, lines),
   ];
+}
+
+/** What closes the list: gutters and hidden damage are named where nothing else speaks of them. */
+function restOf(exclusions: readonly string[], lines: readonly CostLine[]): string {
+  const says = (words: RegExp): boolean =>
+    exclusions.some((text) => words.test(text)) || lines.some((line) => words.test(line.clientWording));
+  const named = [
+    ...(says(/gutter/i) ? [] : ['gutters']),
+    ...(says(/hidden|\brot/i) ? [] : ['hidden damage']),
+  ].join(', ');
+  const text = `${named === '' ? '' : `${named}, and `}anything else that is not described above`;
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -3,15 +3,22 @@ import type { JobInput } from '../job/job-file.ts';
 import type { JobResult } from '../job/job-result.ts';
 import type { RakeLayout } from '../rake/rake-types.ts';
 import { formatLength } from '../units/format-length.ts';
+import type { ScopeParagraph } from './scope-wording.ts';
 import { stockName } from './stock-name.ts';
 
 /** What is built at the rakes of an eave, in plain words, one paragraph a rake: only what the takeoff counts is promised. */
-export function rakeParagraphs(input: JobInput, result: JobResult, eaveId: string): readonly string[] {
+export function rakeParagraphs(
+  input: JobInput,
+  result: JobResult,
+  eaveId: string,
+): readonly ScopeParagraph[] {
   return result.rakes
     .filter((rake) => rake.eaveId === eaveId)
     .flatMap((rake) => {
       const design = input.design.rakes.find(({ rakeId }) => rakeId === rake.rakeId);
-      return design === undefined ? [] : [rakeParagraph(rake, design, result)];
+      return design === undefined
+        ? []
+        : [{ key: `rake/${rake.rakeId}`, name: rake.name, text: rakeParagraph(rake, design, result) }];
     });
 }
 

@@ -9,12 +9,29 @@ import { type EaveParts, eavesWithParts } from './eave-drawings.ts';
 import { rakeParagraphs } from './rake-scope.ts';
 import { stockName } from './stock-name.ts';
 
+/** A paragraph of the scope, and which eave or rake it is about. */
+export type ScopeParagraph = {
+  /** `eave/ID`, `rake/ID`. */
+  readonly key: string;
+  /** What it is about, by name. */
+  readonly name: string;
+  readonly text: string;
+};
+
 /** What is built, in plain words, one paragraph an eave or rake: only what the takeoff counts is promised. */
-export function scopeParagraphs(input: JobInput, result: JobResult): readonly string[] {
-  return eavesWithParts(input, result.eaves).flatMap((parts) => [
-    eaveParagraph(parts, result),
+export function generatedScope(input: JobInput, result: JobResult): readonly ScopeParagraph[] {
+  return eavesWithParts(input, result.eaves).flatMap((parts): readonly ScopeParagraph[] => [
+    { key: `eave/${parts.layout.eaveId}`, name: parts.layout.name, text: eaveParagraph(parts, result) },
     ...rakeParagraphs(input, result, parts.layout.eaveId),
   ]);
+}
+
+/** The scope as it is printed: the person's own words where he wrote some, else the program's; a blank one is left out. */
+export function scopeParagraphs(input: JobInput, result: JobResult): readonly string[] {
+  const own = new Map(input.design.offer.scopeTexts.map(({ key, text }) => [key, text]));
+  return generatedScope(input, result)
+    .map(({ key, text }) => own.get(key) ?? text)
+    .filter((text) => text.trim() !== '');
 }
 
 function eaveParagraph({ layout, design }: EaveParts, result: JobResult): string {

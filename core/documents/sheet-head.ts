@@ -38,6 +38,7 @@ function shopHead(settings: ShopSettings): Sheet['shop'] {
     licence: settings.licenceNumber,
     address: settings.address,
     contact: [settings.phone, settings.email].filter((part) => part.trim() !== '').join('  ·  '),
+    ...(settings.letterhead.logoSha256 === '' ? {} : { logo: settings.letterhead.logoSha256 }),
   };
 }
 

@@ -91,6 +91,8 @@ export type Sheet = {
     readonly licence: string;
     readonly address: string;
     readonly contact: string;
+    /** SHA-256 of the logo's file; the printer looks the picture up, so that no paper carries it twice. */
+    readonly logo?: string;
   };
   readonly job: { readonly name: string; readonly siteAddress: string; readonly customer: string };
   readonly date: string;

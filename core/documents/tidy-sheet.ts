@@ -13,6 +13,7 @@ export function tidySheet(sheet: Sheet): Sheet {
       licence: tidy(shop.licence),
       address: tidy(shop.address),
       contact: tidy(shop.contact),
+      ...(shop.logo === undefined ? {} : { logo: shop.logo }),
     },
     job: { name: tidy(job.name), siteAddress: tidy(job.siteAddress), customer: tidy(job.customer) },
     blocks: sheet.blocks.map(tidyBlock),

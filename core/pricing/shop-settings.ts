@@ -133,6 +133,17 @@ export const shopSettingsSchema = z.strictObject({
   address: z.string().max(300).default(''),
   phone: z.string().max(60).default(''),
   email: z.string().max(120).default(''),
+  /** What stands at the head of every paper beside name and address. */
+  letterhead: z
+    .strictObject({
+      /** SHA-256 of the logo, kept with the shop file; blank: none. */
+      logoSha256: z
+        .string()
+        .regex(/^([0-9a-f]{64})?$/, 'Not the name of a picture.')
+        .default(''),
+      insurance: z.string().max(200).default(''),
+    })
+    .prefault({}),
   nextQuoteNumber: z.int().min(1).default(1),
   nextInvoiceNumber: z.int().min(1).default(1),
   paperSize: z.enum(['letter', 'a4']).default('letter'),
@@ -191,6 +202,18 @@ export const shopSettingsSchema = z.strictObject({
     .array(stateRuleSchema)
     .max(80)
     .default([...stateRulesToVerify]),
+  /** What finished jobs taught to ask before a quote goes out: the shop's own list. */
+  reminders: z
+    .array(
+      z.strictObject({
+        id: z.string().min(1).max(40),
+        text: z.string().min(1).max(1000),
+        /** The job that taught it. */
+        from: z.string().max(120).default(''),
+      }),
+    )
+    .max(200)
+    .default([]),
   /** Added to plank quantities for waste (common practice, no source). [%] */
   plankWastePercent: z.number().min(0).max(100).default(10),
   plankCoverIn: lengthField({ least: 1, most: 24 }).default(5.5),
