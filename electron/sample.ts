@@ -8,6 +8,7 @@ import { sheetKinds } from '../core/documents/sheet.ts';
 import { readJobFile } from '../core/job/read-job-file.ts';
 import { searchLimitMs } from '../core/job/unsettled-plans.ts';
 import { resultsJson } from '../core/job/results-json.ts';
+import { inputOfWay } from '../core/offer/offered-ways.ts';
 import type { Problem } from '../core/problems/problem.ts';
 import { problemSentence } from '../core/problems/sentence.ts';
 import { logBug } from './log.ts';
@@ -15,6 +16,7 @@ import { makePaper } from './paper/make-paper.ts';
 import type { PaperSize } from './paper/paper-size.ts';
 import { unprintableNote } from './paper/unprintable.ts';
 import { computeProven, provenSupplierCosts } from './services/proven-job.ts';
+import { provenWays } from './services/proven-ways.ts';
 import { slowProgress } from './slow-progress.ts';
 import { startCuttingPort } from './workers/cutting-port.ts';
 import { createProver } from './workers/prover.ts';
@@ -78,7 +80,14 @@ async function run(args: readonly string[]): Promise<number> {
   }
   const { result } = computed.value;
   const supplierCosts = await provenSupplierCosts(means, file.value, result);
+  const proven = await provenWays(means, file.value);
   await prover.close();
+  if (!proven.ok) {
+    progress.end();
+    return complain([proven.problem]);
+  }
+  const { ways } = proven.value;
+  const [offered] = ways;
   const paper = options.paper ?? file.value.settings.paperSize;
   try {
     await mkdir(options.out, { recursive: true });
@@ -89,7 +98,12 @@ async function run(args: readonly string[]): Promise<number> {
     const unprintable = new Set<string>();
     for (const [index, kind] of sheetKinds.entries()) {
       progress.at(`Making ${kind}.pdf, paper ${index + 1} of ${sheetKinds.length}.`);
-      const made = await makePaper(makeSheet(kind, file.value, result, { supplierCosts }), paper);
+      // The quote is of the way that is offered first, every other paper of the design as it is drawn.
+      const sheet =
+        kind === 'quote' && offered !== undefined
+          ? makeSheet(kind, inputOfWay(file.value, offered), offered.result, { ways })
+          : makeSheet(kind, file.value, result, { supplierCosts });
+      const made = await makePaper(sheet, paper);
       await writeFile(join(options.out, `${kind}.pdf`), made.pdf);
       for (const character of made.unprintable) unprintable.add(character);
     }

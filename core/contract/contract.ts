@@ -9,9 +9,10 @@ import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
 import { civilDate } from '../pricing/civil-date-field.ts';
 import { priceItemSchema, priceObservationSchema } from '../pricing/price-list.ts';
 import { shopSettingsSchema } from '../pricing/shop-settings.ts';
+import { learningCommands } from './learning-commands.ts';
 import { priceHistoryCommands } from './price-history-commands.ts';
 import { priceListCommands } from './price-list-commands.ts';
-import { quoteChange, quoteOfJob, shownQuote } from './quote-schemas.ts';
+import { quoteChange, quoteOfJob, quoteWays, shownQuote } from './quote-schemas.ts';
 import { stockCommands } from './stock-commands.ts';
 import { surveySchema } from '../survey/survey-document.ts';
 
@@ -24,6 +25,13 @@ const longestSearchMs = 120_000;
 
 /** Raw text of entries that do not parse yet, by dotted path, kept so that nothing typed is lost. */
 const drafts = z.record(z.string().max(200), z.string().max(4000));
+
+const logoPicture = z.strictObject({
+  mediaType: z.enum(['image/png', 'image/jpeg']),
+  widthPx: z.int(),
+  heightPx: z.int(),
+  base64: z.string(),
+});
 
 const jobSummary = z.strictObject({
   id,
@@ -113,6 +121,10 @@ export const contract = {
     z.strictObject({ settings: shopSettingsSchema, baseRevision: revision }),
     z.strictObject({ revision }),
   ),
+  /** The picture at the head of every paper; null where there is none. */
+  'settings.logo': read(none, z.strictObject({ logo: logoPicture.nullable() })),
+  /** Takes a PNG or JPEG as the logo, once it is tried on a page; blank takes it away. */
+  'settings.putLogo': write(z.strictObject({ base64: z.string().max(3_000_000) }), none),
   'customers.list': read(none, z.array(z.strictObject({ id, customer: customerSchema, jobs: z.int() }))),
   'jobs.list': read(
     z.strictObject({ search: z.string().max(200), archived: z.boolean() }),
@@ -201,21 +213,32 @@ export const contract = {
     z.strictObject({ id, number: z.int(), revision: z.int() }),
   ),
   /** From here on the quote stays as it is. */
-  'quotes.send': write(z.strictObject({ id }), none),
+  'quotes.send': write(
+    z.strictObject({
+      id,
+      /** The person knows that some of what is usually forgotten is not answered, and sends it as it is. */
+      knowing: z.boolean().default(false),
+    }),
+    none,
+  ),
   'quotes.decide': write(
     z.strictObject({
       id,
       decision: z.enum(['accepted', 'declined']),
       on: civilDate,
       note: z.string().max(2000),
+      /** The way that was accepted; null: the one that was offered first. */
+      wayId: z.string().max(40).nullable().default(null),
     }),
     none,
   ),
+  /** What a quote offers besides, and what it does not answer. */
+  'quotes.ways': read(z.strictObject({ id }), quoteWays),
   'quotes.list': read(z.strictObject({ jobId: id }), z.array(shownQuote)),
   /** A sheet of a quote as it was when the quote was made. */
   'quotes.paper': read(z.strictObject({ id, sheet: z.enum(keptSheetKinds), paperSize }), printedSheet),
-  /** What changed since a quote was made: the job as it stands, at today's prices. */
-  'quotes.compare': read(z.strictObject({ id }), quoteChange),
+  /** What changed since a quote was made: in another quote, or in the job as it stands, at today's prices. */
+  'quotes.compare': read(z.strictObject({ id, withId: id.nullable().default(null) }), quoteChange),
   'paper.make': read(z.strictObject({ jobId: id, sheet: z.enum(sheetKinds), paperSize }), printedSheet),
   /** A sheet of a saved estimate, as it was when it was saved. */
   'paper.ofEstimate': read(
@@ -236,6 +259,7 @@ export const contract = {
   ...stockCommands,
   ...costCommands,
   ...billingCommands,
+  ...learningCommands,
 } as const;
 
 export type CommandName = keyof typeof contract;

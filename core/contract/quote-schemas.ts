@@ -9,6 +9,7 @@ export const quoteOfJob = z.strictObject({
   revision: z.int(),
   state: quoteState,
   sentOn: civilDate.nullable(),
+  validUntil: civilDate,
   /** Set while few days are left to answer it. [d] */
   daysLeft: z.int().nullable(),
 });
@@ -17,11 +18,12 @@ export const quoteOfJob = z.strictObject({
 export const shownQuote = quoteOfJob.extend({
   id: z.string(),
   madeOn: civilDate,
-  validUntil: civilDate,
   decidedOn: civilDate.nullable(),
   totalUsd: z.string(),
   lacks: z.int(),
   note: z.string(),
+  /** The way that the client took, where it is not the one that was offered first. */
+  chosen: z.strictObject({ id: z.string(), name: z.string(), totalUsd: z.string() }).nullable(),
   /** False where the frozen record was changed outside of the program: not to be relied on. */
   intact: z.boolean(),
 });
@@ -47,4 +49,19 @@ export const quoteChange = z.strictObject({
   totalAfterUsd: z.string(),
   marginBeforePercent: z.string(),
   marginIfPriceStaysPercent: z.string(),
+});
+
+/** What a quote offers, the way that comes first at the head, and what it does not say of what is usually forgotten. */
+export const quoteWays = z.strictObject({
+  unanswered: z.array(z.string()),
+  ways: z.array(
+    z.strictObject({
+      /** Blank: the design as it was drawn. */
+      id: z.string(),
+      name: z.string(),
+      /** Against the one that comes first, in the client's words. */
+      differences: z.array(z.string()),
+      totalUsd: z.string(),
+    }),
+  ),
 });

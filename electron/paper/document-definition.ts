@@ -7,7 +7,7 @@ import { cardSheet } from './cards.ts';
 import { paperFont } from './fonts.ts';
 import { fullSizePages } from './full-size.ts';
 import { makeTable } from './make-table.ts';
-import { pageHead } from './page-head.ts';
+import { logoData, logoName, pageHead, type PaperLogo } from './page-head.ts';
 import { margins, pageSize, type PaperSize } from './paper-size.ts';
 import { unprintableCharacters, unprintableSentence } from './unprintable.ts';
 import { countLines, leading, linesHeightPt } from './wrap-text.ts';
@@ -19,11 +19,15 @@ const largeType = 4 / 3;
 type Room = { readonly widthPt: number; readonly heightPt: number };
 
 /** Turns a sheet into what pdfmake lays out: black on white, header and page x of y on each page. */
-export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumentDefinitions {
+export function documentDefinition(
+  sheet: Sheet,
+  paperSize: PaperSize,
+  logo?: PaperLogo,
+): TDocumentDefinitions {
   const { widthPt, heightPt } = pageSize(sheet, paperSize);
   const contentPt = widthPt - margins.left - margins.right;
   const stamp = new Date(`${sheet.date}T12:00:00Z`);
-  const head = pageHead(sheet, contentPt);
+  const head = pageHead(sheet, contentPt, logo);
   const room = { widthPt: contentPt, heightPt: heightPt - head.topPt - margins.bottom };
   return {
     pageSize: { width: widthPt, height: heightPt },
@@ -40,6 +44,7 @@ export function documentDefinition(sheet: Sheet, paperSize: PaperSize): TDocumen
       creationDate: stamp,
       modDate: stamp,
     },
+    ...(logo === undefined ? {} : { images: { [logoName]: logoData(logo) } }),
     header: () => head.content,
     footer: (page, pages) => pageFoot(sheet, page, pages),
     content: [...unprintableLine(sheet), ...makeContent(sheet.blocks, room)],

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import { workerFile } from '../workers/worker-file.ts';
+import type { PaperLogo } from './page-head.ts';
 import type { PaperSize } from './paper-size.ts';
 import type { PaperReply, PaperRequest } from './paper-worker.ts';
 import type { Paper } from './render-pdf.ts';
@@ -15,9 +16,10 @@ const waiting = new Map<number, Waiting>();
  * Makes a sheet's PDF in a worker thread, so that the host goes on answering meanwhile.
  * @param sheet - what it says.
  * @param paperSize - letter or A4.
+ * @param logo - the picture that stands at its head, where it names one.
  * @returns the PDF and how many pages it has.
  */
-export async function makePaper(sheet: Sheet, paperSize: PaperSize): Promise<Paper> {
+export async function makePaper(sheet: Sheet, paperSize: PaperSize, logo?: PaperLogo): Promise<Paper> {
   const id = nextId;
   nextId += 1;
   return new Promise<Paper>((resolve, reject) => {
@@ -25,7 +27,7 @@ export async function makePaper(sheet: Sheet, paperSize: PaperSize): Promise<Pap
     const running = theWorker();
     // While a sheet is being made the process stays alive for it; an idle worker does not hold it.
     running.ref();
-    running.postMessage({ id, sheet, paperSize } satisfies PaperRequest, []);
+    running.postMessage({ id, sheet, paperSize, logo } satisfies PaperRequest, []);
   });
 }
 

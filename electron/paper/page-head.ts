@@ -1,7 +1,23 @@
 import type { Content } from 'pdfmake/interfaces';
+import type { Picture } from '../../core/documents/picture.ts';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import { margins } from './paper-size.ts';
 import { linesHeightPt, type Setting, wrapText } from './wrap-text.ts';
+
+/** The shop's picture, as the printer takes it. */
+export type PaperLogo = Picture & { readonly base64: string };
+
+/** What the printer calls it; it stands in the file once, however many pages show it. */
+export const logoName = 'logo';
+
+/** Largest that it is printed. [pt] */
+const logoRoom = { widthPt: 108, heightPt: 44 };
+const logoGapPt = 10;
+
+/** The picture as the printer reads it. */
+export function logoData({ mediaType, base64 }: PaperLogo): string {
+  return `data:${mediaType};base64,${base64}`;
+}
 
 /** The head of every page, and how far down it pushes the page's content. */
 export type PageHead = { readonly content: Content; readonly topPt: number };
@@ -20,9 +36,12 @@ const clearPt = 8;
  * they need, and the page's content begins further down.
  * @param sheet - whose head it is.
  * @param widthPt - width of the page's content. [pt]
+ * @param logo - stands left of the shop's name.
  */
-export function pageHead(sheet: Sheet, widthPt: number): PageHead {
+export function pageHead(sheet: Sheet, widthPt: number, logo?: PaperLogo): PageHead {
   const { shop, job } = sheet;
+  const picture = logo === undefined ? null : fitted(logo);
+  const besidePt = picture === null ? 0 : picture.widthPt + logoGapPt;
   const contact = [shop.address, shop.contact].filter((part) => part !== '').join('  ·  ');
   const columnPt = (widthPt - columnGapPt) / 2;
   const left = column(
@@ -31,7 +50,7 @@ export function pageHead(sheet: Sheet, widthPt: number): PageHead {
       { text: shop.licence === '' ? '' : `Licence ${shop.licence}`, sizePt: 8.5 },
       { text: contact, sizePt: 8, grey: true },
     ],
-    columnPt,
+    columnPt - besidePt,
     'left',
   );
   const right = column(
@@ -43,7 +62,7 @@ export function pageHead(sheet: Sheet, widthPt: number): PageHead {
     columnPt,
     'right',
   );
-  const heightPt = Math.max(left.heightPt, right.heightPt);
+  const heightPt = Math.max(left.heightPt, right.heightPt, picture?.heightPt ?? 0);
   return {
     topPt: Math.max(margins.top, headTopPt + heightPt + rulePt + clearPt),
     content: {
@@ -51,15 +70,31 @@ export function pageHead(sheet: Sheet, widthPt: number): PageHead {
       stack: [
         {
           columns: [
-            { width: columnPt, stack: left.lines },
-            { width: columnPt, stack: right.lines },
+            ...(picture === null
+              ? []
+              : [
+                  {
+                    width: picture.widthPt,
+                    image: logoName,
+                    fit: [picture.widthPt, picture.heightPt] as [number, number],
+                  },
+                ]),
+            { width: columnPt - besidePt, stack: left.lines },
+            { width: picture === null ? columnPt : columnPt + columnGapPt - logoGapPt, stack: right.lines },
           ],
-          columnGap: columnGapPt,
+          // Between picture and name, and between the halves: widths above leave room for both.
+          columnGap: picture === null ? columnGapPt : logoGapPt,
         },
         { canvas: [{ type: 'line', x1: 0, y1: rulePt, x2: widthPt, y2: rulePt, lineWidth: 1.2 }] },
       ],
     },
   };
+}
+
+/** As large as the room lets it be, its shape kept; never larger than 72 points to the inch would make it. [pt] */
+function fitted({ widthPx, heightPx }: Picture): { readonly widthPt: number; readonly heightPt: number } {
+  const scale = Math.min(1, logoRoom.widthPt / widthPx, logoRoom.heightPt / heightPx);
+  return { widthPt: widthPx * scale, heightPt: heightPx * scale };
 }
 
 function column(entries: readonly Entry[], widthPt: number, alignment: 'left' | 'right') {

@@ -1,10 +1,16 @@
 import { parentPort } from 'node:worker_threads';
 import type { Sheet } from '../../core/documents/sheet.ts';
+import type { PaperLogo } from './page-head.ts';
 import type { PaperSize } from './paper-size.ts';
 import { type Paper, renderPdf } from './render-pdf.ts';
 
 /** What the host asks of the worker. */
-export type PaperRequest = { readonly id: number; readonly sheet: Sheet; readonly paperSize: PaperSize };
+export type PaperRequest = {
+  readonly id: number;
+  readonly sheet: Sheet;
+  readonly paperSize: PaperSize;
+  readonly logo: PaperLogo | undefined;
+};
 
 /** What the worker answers: the paper, or what went wrong (a bug: sheets of ours can all be made). */
 export type PaperReply = ({ readonly id: number } & Paper) | { readonly id: number; readonly error: string };
@@ -18,9 +24,9 @@ port.on('message', (request: PaperRequest) => {
   last = last.then(() => answer(request));
 });
 
-async function answer({ id, sheet, paperSize }: PaperRequest): Promise<void> {
+async function answer({ id, sheet, paperSize, logo }: PaperRequest): Promise<void> {
   try {
-    const paper = await renderPdf(sheet, paperSize);
+    const paper = await renderPdf(sheet, paperSize, logo);
     port?.postMessage({ id, ...paper } satisfies PaperReply);
   } catch (error) {
     port?.postMessage({

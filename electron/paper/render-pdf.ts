@@ -2,6 +2,7 @@ import pdfmake from 'pdfmake';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import { documentDefinition } from './document-definition.ts';
 import { fontFiles, paperFont } from './fonts.ts';
+import type { PaperLogo } from './page-head.ts';
 import type { PaperSize } from './paper-size.ts';
 import { unprintableCharacters } from './unprintable.ts';
 
@@ -24,12 +25,13 @@ pdfmake.setLocalAccessPolicy((path) => allowed.has(path));
  * Renders a sheet as PDF, in this thread. The same sheet gives the same bytes.
  * @param sheet - what it says.
  * @param paperSize - letter or A4.
+ * @param logo - the picture that stands at its head.
  */
-export async function renderPdf(sheet: Sheet, paperSize: PaperSize): Promise<Paper> {
+export async function renderPdf(sheet: Sheet, paperSize: PaperSize, logo?: PaperLogo): Promise<Paper> {
   // pdfmake replaces fields of what it is given, so it gets a dictionary of its own each time.
   pdfmake.setFonts({ [paperFont]: { normal: files.normal, bold: files.bold } });
   let pages = 0;
-  const definition = documentDefinition(sheet, paperSize);
+  const definition = documentDefinition(sheet, paperSize, logo);
   const footer = definition.footer;
   const pdf = await pdfmake
     .createPdf({

@@ -74,7 +74,7 @@ export function changeHandlers(
         if (!change.intact) return fail({ code: 'shop-file-damaged' });
         return change.sheet === null ? sheetOf(db, change, today()) : ok(change.sheet);
       });
-      return sheet.ok ? ok(await printSheet(sheet.value, paperSize)) : sheet;
+      return sheet.ok ? ok(await printSheet(context, sheet.value, paperSize)) : sheet;
     },
   };
 }

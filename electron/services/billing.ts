@@ -137,7 +137,7 @@ export function billingHandlers(context: Context): Pick<Handlers, keyof typeof b
       const invoice = store.read((db) => getInvoice(db, id));
       if (invoice === undefined) return fail({ code: 'not-found', what: 'invoice' });
       if (!invoice.intact) return fail({ code: 'shop-file-damaged' });
-      return ok(await printSheet((invoice.record as { readonly sheet: Sheet }).sheet, paperSize));
+      return ok(await printSheet(context, (invoice.record as { readonly sheet: Sheet }).sheet, paperSize));
     },
     'billing.statement': async ({ jobId, paperSize }) => {
       const sheet = store.read((db): Result<Sheet, Problem> => {
@@ -148,7 +148,7 @@ export function billingHandlers(context: Context): Pick<Handlers, keyof typeof b
         const { settings } = getSettings(db);
         return ok(statementSheet({ settings, job: job.info, date: today(), jobs: jobs.value }));
       });
-      return sheet.ok ? ok(await printSheet(sheet.value, paperSize)) : sheet;
+      return sheet.ok ? ok(await printSheet(context, sheet.value, paperSize)) : sheet;
     },
   };
 }

@@ -103,8 +103,15 @@ function alreadySaved(db: ReadableDb, job: StoredJob, input: ReadInput<'jobs.sav
 /** Where a job's newest quote stands on a day. */
 function quoteOfJob(quote: NewestQuote | undefined, day: string) {
   if (quote === undefined) return null;
-  const { number, revision, sentOn } = quote;
-  return { number, revision, sentOn, state: quoteStateOn(quote, day), daysLeft: daysLeft(quote, day) };
+  const { number, revision, sentOn, validUntil } = quote;
+  return {
+    number,
+    revision,
+    sentOn,
+    validUntil,
+    state: quoteStateOn(quote, day),
+    daysLeft: daysLeft(quote, day),
+  };
 }
 
 /** Every word of the search stands somewhere in what the list shows of the job. */

@@ -3,10 +3,14 @@ import type { Handlers } from '../handlers.ts';
 import { canonicalJson } from '../store/canonical-json.ts';
 import { getSettings, putSettings } from '../store/settings.ts';
 import type { Context } from './context.ts';
+import { letterheadHandlers } from './letterhead.ts';
 
 /** The shop's settings. */
-export function settingsHandlers(context: Context): Pick<Handlers, 'settings.get' | 'settings.save'> {
+export function settingsHandlers(
+  context: Context,
+): Pick<Handlers, 'settings.get' | 'settings.save' | 'settings.logo' | 'settings.putLogo'> {
   return {
+    ...letterheadHandlers(context),
     'settings.get': () => ok(context.store.read(getSettings)),
     'settings.save': ({ settings, baseRevision }) =>
       context.store.write((db) => {

@@ -3,6 +3,9 @@ import { canonicalJson, sha256 } from './canonical-json.ts';
 import type { ReadableDb, WritableDb } from './database.ts';
 import { query } from './query.ts';
 
+/** The way of a quote that the client took, where it is not the one that was offered first. */
+export type ChosenWay = { readonly id: string; readonly name: string; readonly totalUsd: string };
+
 export type StoredQuote = {
   readonly id: string;
   readonly jobId: string;
@@ -16,6 +19,7 @@ export type StoredQuote = {
   readonly totalUsd: string;
   readonly lacks: number;
   readonly note: string;
+  readonly chosen: ChosenWay | null;
   /** False where the frozen record does not match its hash any more. */
   readonly intact: boolean;
 };
@@ -82,6 +86,7 @@ export function listQuotes(db: ReadableDb, jobId: string): StoredQuote[] {
         totalUsd: rest.total_usd,
         lacks: rest.lacks,
         note: rest.note,
+        chosen: rest.chosen === null ? null : (JSON.parse(rest.chosen) as ChosenWay),
         intact: sha256(json) === hash,
       };
     });
@@ -105,7 +110,12 @@ export function moveQuote(
   id: string,
   to:
     | { readonly state: 'sent'; readonly sentOn: string }
-    | { readonly state: 'accepted' | 'declined'; readonly decidedOn: string; readonly note: string },
+    | {
+        readonly state: 'accepted' | 'declined';
+        readonly decidedOn: string;
+        readonly note: string;
+        readonly chosen: ChosenWay | null;
+      },
 ): void {
   db.run(
     query
@@ -113,7 +123,12 @@ export function moveQuote(
       .set(
         to.state === 'sent'
           ? { state: to.state, sent_on: to.sentOn }
-          : { state: to.state, decided_on: to.decidedOn, note: to.note },
+          : {
+              state: to.state,
+              decided_on: to.decidedOn,
+              note: to.note,
+              chosen: to.chosen === null ? null : JSON.stringify(to.chosen),
+            },
       )
       .where('id', '=', id),
   );
