@@ -80,7 +80,7 @@ export function contractSum(
   return {
     parts,
     quotedUsd: estimate.priceUsd,
-    changes: changed.map(({ taxableUsd: _, ...change }) => change),
+    changes: changed.map(({ number, description, priceUsd }) => ({ number, description, priceUsd })),
     revisedUsd: sumUsd(parts.map(({ priceUsd }) => priceUsd)),
     taxableUsd: sumUsd(parts.map(({ taxableUsd }) => taxableUsd)),
   };

@@ -80,6 +80,8 @@ export const billingCommands = {
           taxableUsd: usd,
           percentBilled: decimal,
           percentDone: decimal.nullable(),
+          /** What it can be counted by; null where nothing of it is counted. */
+          counted: z.strictObject({ what: z.string(), unit: z.string(), total: decimal }).nullable(),
         }),
       ),
       clientTaxPercent: decimal,

@@ -7,7 +7,8 @@ import { amounts, partyFacts } from './invoice-sheet.ts';
 import type { Block, Sheet } from './sheet.ts';
 import { moneyHead } from './sheet-head.ts';
 
-const reasons: Readonly<Record<ChangeOrder['reason'], string>> = {
+/** Why a contract is changed, in words. */
+export const changeReasons: Readonly<Record<ChangeOrder['reason'], string>> = {
   owner: 'Wished by the owner',
   hidden: 'Hidden damage that came to light',
   code: 'Asked for by the building department',
@@ -60,7 +61,7 @@ export function changeOrderSheet(of: {
           ...partyFacts(job),
           ['Number', String(number)],
           ['Date', of.madeOn],
-          ['Reason', reasons[order.reason]],
+          ['Reason', changeReasons[order.reason]],
           ...(of.approvedOn === null ? [] : ([['Approved', of.approvedOn]] as const)),
         ],
       },

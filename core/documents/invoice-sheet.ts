@@ -54,7 +54,7 @@ export function invoiceSheet(
       ]),
       ...workBlocks(figures, putInPlace),
       { kind: 'heading', text: 'This invoice' },
-      amounts(askedFor(figures)),
+      amounts(billSums(figures)),
       {
         kind: 'paragraph',
         text: `Left of the contract after this invoice: ${formatUsd(figures.balanceToFinishUsd)}${
@@ -105,7 +105,7 @@ export function creditSheet(paper: BillingPaper, credit: CreditFigures): Sheet {
   };
 }
 
-type Amount = readonly [label: string, amount: Usd, style?: NonNullable<Row['style']>];
+export type Amount = readonly [label: string, amount: Usd, style?: NonNullable<Row['style']>];
 
 function factsOf(paper: BillingPaper, totalUsd: Usd): Block {
   return {
@@ -183,12 +183,24 @@ function workBlocks(figures: InvoiceFigures, putInPlace: readonly PutInPlace[]):
   ];
 }
 
-function askedFor(figures: InvoiceFigures): readonly Amount[] {
+/** How a bill comes to its total, line by line; the screen shows the same before it is issued. */
+export function billSums(
+  figures: Pick<
+    InvoiceFigures,
+    | 'kind'
+    | 'workToDateUsd'
+    | 'retainagePercent'
+    | 'retainedUsd'
+    | 'depositBeforeUsd'
+    | 'billedBeforeUsd'
+    | 'amountUsd'
+    | 'taxUsd'
+    | 'totalUsd'
+  >,
+): readonly Amount[] {
   const tax: readonly Amount[] = Number(figures.taxUsd) === 0 ? [] : [['Sales tax', figures.taxUsd]];
   if (figures.kind === 'deposit')
     return [['Deposit', figures.amountUsd], ...tax, ['Total due', figures.totalUsd, 'total']];
-  const less = (label: string, amount: Usd): readonly Amount[] =>
-    Number(amount) === 0 ? [] : [[label, negative(amount)]];
   return [
     ['Work done to date', figures.workToDateUsd],
     ...less(`Held back, ${figures.retainagePercent} %`, figures.retainedUsd),
@@ -213,6 +225,10 @@ export function amounts(rows: readonly Amount[]): Block {
       ...(style === undefined ? {} : { style }),
     })),
   };
+}
+
+function less(label: string, amount: Usd): readonly Amount[] {
+  return Number(amount) === 0 ? [] : [[label, negative(amount)]];
 }
 
 function noteBlocks(note: string): readonly Block[] {

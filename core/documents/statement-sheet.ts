@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import { agedOf, type Age, type Ledger, type OpenInvoice } from '../billing/ledger.ts';
+import { agedOf, type Age, ages, type Ledger, type OpenInvoice } from '../billing/ledger.ts';
 import type { JobInfo } from '../job/job-file.ts';
 import type { ShopSettings } from '../pricing/shop-settings.ts';
 import { formatUsd, sumUsd, type Usd, usd } from '../units/money.ts';
@@ -43,7 +43,7 @@ export function statementSheet(of: {
   const balanceUsd = sumUsd(of.jobs.map(({ ledger }) => ledger.balanceUsd));
   const open: readonly OpenInvoice[] = of.jobs.flatMap(({ ledger }) => ledger.invoices);
   const aged = agedOf(open);
-  const agedRows = (Object.keys(ageWords) as Age[])
+  const agedRows = ages
     .filter((age) => Number(aged[age]) !== 0)
     .map((age) => [ageWords[age], aged[age]] as const);
   return {

@@ -1,12 +1,14 @@
 import { Decimal } from 'decimal.js';
 import type { BilledBefore, InvoiceFigures } from '../../core/billing/invoice.ts';
 import type { CommandOutput } from '../../core/contract/contract.ts';
+import { countables } from '../../core/jobcost/countable.ts';
 import { costPhases } from '../../core/jobcost/cost-phases.ts';
 import { depositLimitUsd } from '../../core/offer/state-rules.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { ok, type Result } from '../../core/result.ts';
 import { decimalText, sumUsd, type Usd, usd } from '../../core/units/money.ts';
 import type { ReadableDb } from '../store/database.ts';
+import type { StoredChange } from '../store/change-orders.ts';
 import type { StoredInvoice } from '../store/invoices.ts';
 import { getSettings } from '../store/settings.ts';
 import { costsOfJob } from './costs-of-job.ts';
@@ -45,6 +47,11 @@ function lastWork(invoices: readonly StoredInvoice[]): InvoiceFigures | undefine
   return (work.at(-1)?.record as { readonly figures: InvoiceFigures } | undefined)?.figures;
 }
 
+/** A change order as it is shown: without its paper, which is asked for by itself. */
+function shownChange({ jobId: _jobId, sheet: _sheet, ...change }: StoredChange) {
+  return change;
+}
+
 /** Gathers all that the billing part of a job shows. */
 export function billingOfJob(
   db: ReadableDb,
@@ -61,6 +68,8 @@ export function billingOfJob(
   const percentOfPhase = new Map(
     costs.value.standing.phases.map(({ phase, percent }) => [`phase/${phase}`, percent]),
   );
+  const countable: ReturnType<typeof countables> =
+    accepted === null ? new Map() : countables(accepted.result.takeoff, settings.jobCost);
   const rule = settings.stateRules.find(({ id }) => id === accepted?.input.design.offer?.ruleId);
   return ok({
     today,
@@ -84,13 +93,14 @@ export function billingOfJob(
       ...part,
       percentBilled: last?.parts.find(({ key }) => key === part.key)?.percent ?? decimalText(0),
       percentDone: percentOfPhase.get(part.key) ?? null,
+      counted: countable.get(part.key.replace(/^phase\//, '')) ?? null,
     })),
     clientTaxPercent: clientTaxPercent(money.value),
     depositLimitUsd: accepted === null ? null : depositLimitUsd(rule, accepted.result.estimate.totalUsd),
     unitPrices: accepted?.input.design.offer?.unitPrices ?? [],
-    changeOrders: changes.map(({ jobId: _, sheet: __, ...change }) => change),
+    changeOrders: changes.map(shownChange),
     invoices: invoices.map((invoice) => {
-      const { record: _, jobId: __, ...kept } = invoice;
+      const { record: _record, jobId: _jobId, ...kept } = invoice;
       const open = ledger.invoices.find(({ number }) => number === invoice.number);
       return {
         ...kept,

@@ -26,6 +26,7 @@ function contractOf(prices: readonly string[], taxed: readonly boolean[] = []): 
   };
 }
 
+const fromCents = (cents: number): Usd => usd(new Decimal(cents).div(100));
 const nothing = { depositUsd: usd(0), otherUsd: usd(0), taxUsd: usd(0), done: {} };
 const ask = (change: Partial<BillAsk>): BillAsk => ({
   ...billAskSchema.parse({ kind: 'progress' }),
@@ -267,8 +268,7 @@ describe('a job’s papers and payments, in any order', () => {
         fc.integer({ min: 0, max: 400_000 }),
         fc.array(fc.integer({ min: 1, max: 99 }), { maxLength: 6 }),
         (amountCents, taxCents, shares) => {
-          const of = (cents: number): Usd => usd(new Decimal(cents).div(100));
-          const invoice = { number: 7, amountUsd: of(amountCents), taxUsd: of(taxCents) };
+          const invoice = { number: 7, amountUsd: fromCents(amountCents), taxUsd: fromCents(taxCents) };
           let credited = { amountUsd: usd(0), taxUsd: usd(0) };
           for (const share of [...shares, 100]) {
             const left = new Decimal(invoice.amountUsd).minus(credited.amountUsd);
