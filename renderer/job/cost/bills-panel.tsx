@@ -116,7 +116,7 @@ function BillRow(props: {
         {gone ? null : (
           <Button
             tone="quiet"
-            aria-label={`Correct ${billWords[bill.kind]} of ${bill.supplier}, ${bill.datedOn}`}
+            aria-label={`Correct… ${billWords[bill.kind]} of ${bill.supplier}, ${bill.datedOn}`}
             onPress={props.onCorrect}
           >
             Correct…

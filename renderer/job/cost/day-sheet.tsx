@@ -38,6 +38,7 @@ export function DaySheet({ jobId, costs }: { readonly jobId: string; readonly co
   return (
     <Panel title="Day sheet">
       <form
+        noValidate
         className="stack"
         onSubmit={(event) => {
           event.preventDefault();

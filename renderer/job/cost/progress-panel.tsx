@@ -118,7 +118,7 @@ function ProgressRow(props: {
         />
       </td>
       <td className="align-right">
-        <Button isDisabled={!changed} aria-label={`Note ${phase}`} onPress={() => void save()}>
+        <Button isDisabled={!changed} aria-label={`Note it: ${phase}`} onPress={() => void save()}>
           Note it
         </Button>
       </td>

@@ -59,7 +59,7 @@ export function TimesPanel({ costs }: { readonly costs: Costs }) {
                   {gone ? null : (
                     <Button
                       tone="quiet"
-                      aria-label={`Correct ${time.person}, ${time.workedOn}`}
+                      aria-label={`Correct… ${time.person}, ${time.workedOn}`}
                       onPress={() => setCorrecting(time)}
                     >
                       Correct…
