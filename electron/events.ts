@@ -24,7 +24,12 @@ export function createEvents(): Events {
 /** What a write made different, by the command that did it. A job file can bring prices and settings along,
  * and a restored backup is another shop. */
 export function changedBy(command: string): readonly ChangeEvent['what'][] {
-  if (command === 'jobs.import' || command === 'jobs.openSample' || command === 'shop.restore')
+  if (
+    command === 'jobs.import' ||
+    command === 'jobs.openSample' ||
+    command === 'jobs.openFinishedSample' ||
+    command === 'shop.restore'
+  )
     return ['jobs', 'prices', 'settings', 'stock', 'money'];
   switch (command.split('.')[0]) {
     case 'jobs':
@@ -42,6 +47,8 @@ export function changedBy(command: string): readonly ChangeEvent['what'][] {
     // A receipt can note a price; what is billed and owed stands in the list of jobs.
     case 'costs':
     case 'billing':
+    case 'learning':
+    case 'money':
       return ['money', 'jobs', 'prices', 'settings'];
     default:
       return [];

@@ -10,6 +10,7 @@ import { cuttingHandlers } from './services/cutting.ts';
 import { estimateHandlers } from './services/estimates.ts';
 import { jobFileHandlers } from './services/job-files.ts';
 import { jobHandlers } from './services/jobs.ts';
+import { learningHandlers } from './services/learning.ts';
 import { paperHandlers } from './services/paper.ts';
 import { priceHistoryHandlers } from './services/price-history.ts';
 import { priceListHandlers } from './services/price-list.ts';
@@ -44,6 +45,7 @@ export function createHost(context: Context, reportBug: (command: string, error:
     ...stockHandlers(context),
     ...costHandlers(context),
     ...billingHandlers(context),
+    ...learningHandlers(context),
   };
   const dispatch = createDispatcher(contract, handlers, {
     problemOf: (error) =>

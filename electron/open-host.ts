@@ -53,6 +53,7 @@ export function openHost(
       today,
       newId: randomUUID,
       sampleJob: () => readFile(join(root, 'fixtures', 'sample-job.json'), 'utf8'),
+      sampleHistory: () => readFile(join(root, 'fixtures', 'sample-history.json'), 'utf8'),
     },
     logBug,
   );

@@ -1,5 +1,6 @@
 import { billingTables } from './0030-parts/billing.ts';
 import { jobCostTables } from './0030-parts/job-cost.ts';
+import { learningTables } from './0030-parts/learning.ts';
 import { priceTables } from './0030-parts/prices.ts';
 import { quoteTables } from './0030-parts/quotes.ts';
 import { stockTables } from './0030-parts/stock.ts';
@@ -13,6 +14,7 @@ export const jobMoney: Migration = {
   version: 30,
   name: 'job money',
   update(db) {
-    for (const part of [priceTables, stockTables, jobCostTables, billingTables, quoteTables]) db.exec(part);
+    for (const part of [priceTables, stockTables, jobCostTables, billingTables, quoteTables, learningTables])
+      db.exec(part);
   },
 };

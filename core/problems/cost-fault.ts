@@ -8,6 +8,7 @@ export type CostFault =
   | { readonly what: 'not-a-picture'; readonly fileName: string }
   | { readonly what: 'file-too-large'; readonly fileName: string; readonly mostMb: number }
   | { readonly what: 'file-gone'; readonly fileName: string }
+  | { readonly what: 'not-finished' }
   | { readonly what: 'no-hours' };
 
 /** The sentence for it. */
@@ -25,6 +26,8 @@ export function costSentence(fault: CostFault): string {
       return `${fault.fileName} is larger than ${fault.mostMb} MB. Take a smaller picture of it.`;
     case 'file-gone':
       return `${fault.fileName} is not where it was kept, or was changed there. Put it back from a backup of the folder.`;
+    case 'not-finished':
+      return 'This job is not finished yet. Mark it as finished first, at the end of Job cost.';
     case 'no-hours':
       return 'No hours are entered yet. Enter them for one person at least.';
     default:

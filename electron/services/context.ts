@@ -20,6 +20,8 @@ export type Context = {
   readonly newId: () => string;
   /** The text of the sample job's file. */
   readonly sampleJob: () => Promise<string>;
+  /** The text of what the sample's shop has behind it. */
+  readonly sampleHistory: () => Promise<string>;
   /** Asks where to and saves, false where the person thought better of it; null in a shell where the page downloads instead. */
   readonly saveFile: ((fileName: string, bytes: Uint8Array) => Promise<Result<boolean, Problem>>) | null;
 };

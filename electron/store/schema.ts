@@ -147,6 +147,7 @@ export type Schema = {
     bytes: number;
     sha256: string;
   };
+  left_out: { job_id: string; phase: string };
   close_outs: { job_id: string; finished_on: string; record: string };
   change_orders: {
     id: string;

@@ -30,9 +30,9 @@ export const queryClient = new QueryClient({
 
 /** Which answers become old when a topic changes. */
 const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName[]>> = {
-  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'quotes.list'],
+  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'quotes.list', 'money.shop'],
   prices: ['prices.list', 'prices.ofItem'],
-  settings: ['settings.get'],
+  settings: ['settings.get', 'learning.get'],
   stock: [],
   money: ['costs.get', 'billing.get'],
 };
@@ -101,12 +101,13 @@ export function keepAnswersFresh(): () => void {
 
 /** What a writing command makes old. A job that comes in may bring prices and settings with it. */
 function topicsOf(command: CommandName): readonly ChangeEvent['what'][] {
-  if (command === 'jobs.openSample' || command === 'jobs.import')
+  if (command === 'jobs.openSample' || command === 'jobs.openFinishedSample' || command === 'jobs.import')
     return ['jobs', 'prices', 'settings', 'stock', 'money'];
   const topic = command.split('.')[0];
   if (topic === 'quotes') return ['jobs', 'settings', 'money'];
   if (topic === 'stock') return ['stock', 'jobs'];
-  if (topic === 'costs' || topic === 'billing') return ['money', 'jobs', 'prices', 'settings'];
+  if (topic === 'costs' || topic === 'billing' || topic === 'learning' || topic === 'money')
+    return ['money', 'jobs', 'prices', 'settings'];
   return topic === 'prices' || topic === 'settings' ? [topic] : ['jobs'];
 }
 

@@ -5,6 +5,7 @@ import { checkBilling } from './contract-billing.ts';
 import { checkCosts } from './contract-costs.ts';
 import { checkCutting } from './contract-cutting.ts';
 import { checkJobs } from './contract-jobs.ts';
+import { checkLearning } from './contract-learning.ts';
 import { checkPricesAndPaper } from './contract-prices-and-paper.ts';
 import { checkQuotes } from './contract-quotes.ts';
 import { checkShop } from './contract-shop.ts';
@@ -30,6 +31,7 @@ export function describeContract(name: string, open: () => Promise<OpenTransport
     checkQuotes(asker);
     checkCosts(asker);
     checkBilling(asker);
+    checkLearning(asker);
     checkShopFile(asker);
 
     test('every command of the contract was asked for', () => {

@@ -118,6 +118,12 @@ CREATE TABLE labour_rates (
   mark TEXT NOT NULL CHECK (mark IN ('placeholder', 'own'))
 ) STRICT;
 
+CREATE TABLE left_out (
+    job_id TEXT NOT NULL REFERENCES jobs (id),
+    phase TEXT NOT NULL,
+    PRIMARY KEY (job_id, phase)
+  ) STRICT, WITHOUT ROWID;
+
 CREATE TABLE logos (
     sha256 TEXT PRIMARY KEY NOT NULL,
     media_type TEXT NOT NULL CHECK (media_type IN ('image/png', 'image/jpeg')),
