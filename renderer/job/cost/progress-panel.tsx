@@ -112,7 +112,7 @@ function ProgressRow(props: {
           labelHidden
           value={rest}
           onChange={setRest}
-          placeholder="as the formula says"
+          placeholder="by formula"
           problem={submit.problemAt('toCompleteUsd')}
           maxLength={14}
         />

@@ -75,6 +75,6 @@ function boughtLine(line: Costs['purchaseLines'][number], others: readonly BillL
     amountUsd: usd(new Decimal(line.costUsd)),
     costLineId: line.costLineId,
     itemId: line.itemId,
-    notesPrice: line.itemId !== null,
+    notesPrice: false,
   };
 }
