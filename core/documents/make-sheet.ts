@@ -7,6 +7,7 @@ import { calculationSheet } from './calculation-sheet.ts';
 import { cutListSheet } from './cut-list-sheet.ts';
 import { layoutSheet } from './layout-sheet.ts';
 import { listsSheet } from './lists-sheet.ts';
+import { purchaseListSheet } from './purchase-list-sheet.ts';
 import { quoteSheet } from './quote-sheet.ts';
 import { setUpCardSheet } from './set-up-card-sheet.ts';
 import type { Sheet, SheetKind } from './sheet.ts';
@@ -42,6 +43,8 @@ function sheetOf(kind: SheetKind, input: JobInput, result: JobResult, beside: Be
       return cutListSheet(input, result, beside.supplierCosts);
     case 'saw-list':
       return sawListSheet(input, result);
+    case 'purchase-list':
+      return purchaseListSheet(input, result);
     case 'layout':
       return layoutSheet(input, result);
     case 'lists':

@@ -8,6 +8,7 @@ export const sheetTitles: Readonly<Record<SheetKind, string>> = {
   takeoff: 'Takeoff',
   'cut-list': 'Cut list',
   'saw-list': 'Saw list',
+  'purchase-list': 'Purchase list',
   layout: 'Layout sheet',
   lists: 'Crew lists',
   'string-line': 'String line',

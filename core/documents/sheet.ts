@@ -5,6 +5,7 @@ export const sheetKinds = [
   'takeoff',
   'cut-list',
   'saw-list',
+  'purchase-list',
   'layout',
   'lists',
   'string-line',

@@ -47,7 +47,8 @@ for (const paperSize of ['letter', 'a4'] as const) {
         paperSize === 'letter' ? [8.5 * 72, 11 * 72] : [(210 / 25.4) * 72, (297 / 25.4) * 72];
       for (const [kind, pages] of papers) {
         // The layout sheet lies on its side.
-        const [across, up] = kind === 'layout' ? [height, width] : [width, height];
+        const [across, up] =
+          kind === 'layout' || kind === 'purchase-list' ? [height, width] : [width, height];
         for (const page of pages) {
           expect(page.widthPt).toBeCloseTo(across, 1);
           expect(page.heightPt).toBeCloseTo(up, 1);
