@@ -133,6 +133,18 @@ export const moneyGroups: readonly SettingGroup[] = [
   },
 ];
 
+/** Jobs: how work is billed. */
+export const jobGroups: readonly SettingGroup[] = [
+  {
+    title: 'Bills',
+    note: 'What a contract may hold back, and deposits, are a matter of your state: verify them there.',
+    fields: [
+      count('jobCost.dueDays', 'A bill is due after', 0, 365, 'days'),
+      percent('jobCost.retainagePercent', 'Held back until the end', 50, 'Usually nothing on small houses.'),
+    ],
+  },
+];
+
 /** Labour: what an hour costs and what makes it longer; the rates by task stand in their own table. */
 export const labourGroups: readonly SettingGroup[] = [
   {

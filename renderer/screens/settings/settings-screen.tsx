@@ -9,10 +9,12 @@ import { SavedLine } from '../../kit/saved-line.tsx';
 import { Screen } from '../../kit/screen.tsx';
 import { SectionLinks } from '../../kit/section-links.tsx';
 import { DataPart } from '../data/data-part.tsx';
+import { CrewPeople } from './crew-people.tsx';
 import { ExcludedLengths } from './excluded-lengths.tsx';
 import { LabourRates } from './labour-rates.tsx';
 import { layoutGroups } from './layout-setting-fields.ts';
-import { labourGroups, moneyGroups, nailGroups, sawGroups, shopGroups } from './setting-fields.ts';
+import { OwnPhases } from './own-phases.tsx';
+import { jobGroups, labourGroups, moneyGroups, nailGroups, sawGroups, shopGroups } from './setting-fields.ts';
 import { SettingGroups } from './setting-groups.tsx';
 import { SupplierDeliveries } from './supplier-deliveries.tsx';
 import { takeSettings, takeSettingsAnyway, useSettings, useSettingsSaveState } from './settings-store.ts';
@@ -21,6 +23,7 @@ const parts = [
   { id: 'shop', label: 'Shop' },
   { id: 'money', label: 'Money' },
   { id: 'labour', label: 'Labour' },
+  { id: 'jobs', label: 'Jobs' },
   { id: 'saw', label: 'Saw' },
   { id: 'layout', label: 'Layout' },
   { id: 'nails', label: 'Nails' },
@@ -89,6 +92,14 @@ function SettingsPart({ part, settings }: { readonly part: PartId; readonly sett
           ) : null}
           <SettingGroups groups={labourGroups} settings={settings} />
           <LabourRates settings={settings} />
+        </>
+      );
+    case 'jobs':
+      return (
+        <>
+          <SettingGroups groups={jobGroups} settings={settings} />
+          <CrewPeople settings={settings} />
+          <OwnPhases settings={settings} />
         </>
       );
     case 'saw':
