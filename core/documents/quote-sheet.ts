@@ -63,6 +63,7 @@ export function quoteSheet(input: JobInput, result: JobResult, ways: readonly Pr
       ...paymentBlocks(input, estimate),
       ...termBlocks(input),
       ...cancellationBlocks(input),
+      { kind: 'heading', text: 'Agreement' },
       {
         kind: 'paragraph',
         text: `This price is good until ${estimate.validUntil}. Work beyond what is described here, or that hidden damage makes necessary, is agreed in writing before it is done.`,
@@ -114,7 +115,7 @@ function startedBlocks({ takeoff }: JobResult): readonly Block[] {
 function sectionBlocks(input: JobInput, result: JobResult): readonly Block[] {
   const drawings = eavesWithParts(input, result.eaves).flatMap((parts): readonly Block[] => {
     const drawing = sectionOf(parts, 'client');
-    return drawing === undefined ? [] : [{ kind: 'drawing', drawing, heightShare: 0.34 }];
+    return drawing === undefined ? [] : [{ kind: 'drawing', drawing, heightShare: 0.24 }];
   });
   if (drawings.length === 0) return [];
   const levelSoffit = input.design.eaves.some((eave) => eave.soffit.kind === 'level');

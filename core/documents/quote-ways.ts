@@ -17,7 +17,7 @@ export function wayBlocks(ways: readonly PricedWay[]): readonly Block[] {
         { title: 'Choice', align: 'left', share: 2 },
         { title: 'What is different', align: 'left', share: 5 },
         { title: 'Total', align: 'right', share: 0 },
-        { title: 'Initials', align: 'left', share: 1 },
+        { title: 'Initials', align: 'centre', share: 1 },
       ],
       rows: [offered, ...others].map((way) => ({
         cells: [

@@ -228,9 +228,9 @@ export const extraCostSchema = z.strictObject({
   unitCostUsd: decimalField({ least: 0, most: 10000000 }),
   taxable: z.boolean().default(false),
   /** What an allowance covers; absent: material and labour. */
-  covers: z.enum(['material', 'material-and-labour']).optional(),
+  covers: z.enum(['material', 'material-and-labour']).nullish(),
   /** Only in the alternates that take it in; the design itself goes without. */
-  optional: z.boolean().optional(),
+  optional: z.boolean().nullish(),
 });
 export type ExtraCost = z.infer<typeof extraCostSchema>;
 

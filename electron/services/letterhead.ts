@@ -2,6 +2,7 @@ import { readPicture } from '../../core/documents/picture.ts';
 import type { Sheet } from '../../core/documents/sheet.ts';
 import { fail, ok } from '../../core/result.ts';
 import type { Handlers } from '../handlers.ts';
+import type { WritableDb } from '../store/database.ts';
 import { getLogo, putLogo } from '../store/logos.ts';
 import { getSettings, putSettings } from '../store/settings.ts';
 import type { Context } from './context.ts';
@@ -11,10 +12,6 @@ export function letterheadHandlers({
   store,
   today,
 }: Context): Pick<Handlers, 'settings.logo' | 'settings.putLogo'> {
-  const choose = (logoSha256: string, db: Parameters<Parameters<Context['store']['write']>[0]>[0]): void => {
-    const { settings, revision } = getSettings(db);
-    putSettings(db, { ...settings, letterhead: { ...settings.letterhead, logoSha256 } }, revision);
-  };
   return {
     'settings.logo': () => {
       const logo = store.read((db) => getLogo(db, getSettings(db).settings.letterhead.logoSha256));
@@ -27,7 +24,7 @@ export function letterheadHandlers({
     'settings.putLogo': async ({ base64 }) => {
       if (base64 === '') {
         return store.write((db) => {
-          choose('', db);
+          chooseLogo(db, '');
           return ok({});
         });
       }
@@ -42,11 +39,16 @@ export function letterheadHandlers({
         return fail({ code: 'offer', fault: { what: 'picture-unreadable' } });
       }
       return store.write((db) => {
-        choose(putLogo(db, picture.value, bytes), db);
+        chooseLogo(db, putLogo(db, picture.value, bytes));
         return ok({});
       });
     },
   };
+}
+
+function chooseLogo(db: WritableDb, logoSha256: string): void {
+  const { settings, revision } = getSettings(db);
+  putSettings(db, { ...settings, letterhead: { ...settings.letterhead, logoSha256 } }, revision);
 }
 
 /** A page that says nothing, to try a logo on. */

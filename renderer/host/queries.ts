@@ -32,7 +32,7 @@ export const queryClient = new QueryClient({
 const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName[]>> = {
   jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'quotes.list', 'money.shop'],
   prices: ['prices.list', 'prices.ofItem'],
-  settings: ['settings.get', 'learning.get'],
+  settings: ['settings.get', 'settings.logo', 'learning.get'],
   stock: [],
   money: ['costs.get', 'billing.get'],
 };

@@ -91,7 +91,7 @@ test('lumber can be chosen and drawn with an empty price list, and the foot says
 test('an added cost and an added thing in the way take the focus, and a cost of nothing is told there', async () => {
   const { page } = watched;
   await goToSection(page, 'Design');
-  await page.getByRole('button', { name: 'Costs and terms' }).click();
+  await page.getByRole('button', { name: 'Extra costs' }).click();
   await page.getByRole('button', { name: 'Add a cost' }).click();
   await expect.poll(() => focusedPath(page)).toBe('design.extraCosts.0.description');
   expect(await wrong()).toBe(0);

@@ -41,7 +41,12 @@ export function withoutUnfilled(documents: Documents): Documents | null {
 
 /** Words change no figure. */
 function areWords(path: string): boolean {
-  return path.endsWith('.description') || path.startsWith('design.exclusions.');
+  return (
+    path.endsWith('.description') ||
+    path.startsWith('design.exclusions.') ||
+    // Of an offer only the changes of its choices move figures, and these are no figures of the design.
+    path.startsWith('design.offer.')
+  );
 }
 
 /** The entry of a list that can be left out as a whole; null where there is none. */

@@ -5,7 +5,6 @@ import { useJob } from '../job-context.ts';
 import { EaveChooser } from '../parts/eave-chooser.tsx';
 import { EaveDesignView } from './eave-design.tsx';
 import { ExtraCosts } from './extra-costs.tsx';
-import { Terms } from './terms.tsx';
 
 /** The overhang's design, eave by eave, with section and plan drawn to scale as one types. */
 export function DesignSection() {
@@ -14,11 +13,10 @@ export function DesignSection() {
   const design = documents.design.eaves[designIndex];
   return (
     <>
-      <EaveChooser canChange={false} houseLabel="Costs and terms" />
+      <EaveChooser canChange={false} houseLabel="Extra costs" />
       {eaveId === null ? (
         <div className="design-terms">
           <ExtraCosts />
-          <Terms />
         </div>
       ) : design === undefined ? (
         <EmptyState

@@ -75,8 +75,17 @@ function schemaAt(path: string): Bare {
 }
 
 function inside(schema: Schema, key: string): Schema | undefined {
-  const def = schema.def as unknown as { type: string; shape?: Record<string, Schema>; element?: Schema };
-  return def.type === 'array' ? def.element : def.shape?.[key];
+  const def = schema.def as unknown as {
+    type: string;
+    shape?: Record<string, Schema>;
+    element?: Schema;
+    options?: readonly Schema[];
+  };
+  if (def.type === 'array') return def.element;
+  // Of several shapes, the first that has the entry: entries of one name are alike in all of them.
+  if (def.options !== undefined)
+    return def.options.map((option) => inside(option, key)).find((found) => found !== undefined);
+  return def.shape?.[key];
 }
 
 function bare(schema: Schema | undefined): Bare {

@@ -11,6 +11,7 @@ const placeholders: Readonly<Record<string, unknown>> = {
   fromIn: 0,
   toIn: 0,
   unitCostUsd: '0',
+  priceUsd: '0',
   description: 'New cost',
 };
 
@@ -23,7 +24,11 @@ export function isUnfilled(documents: Documents, path: string): boolean {
   const draft = documents.drafts[path];
   if (draft === undefined) return false;
   const name = path.split('.').at(-1) ?? '';
-  const nobodys = path.startsWith('design.exclusions.') ? 'New exclusion' : placeholders[name];
+  const nobodys = path.startsWith('design.exclusions.')
+    ? 'New exclusion'
+    : path.startsWith('design.offer.assumptions.')
+      ? 'New assumption'
+      : placeholders[name];
   const isNobodys = Object.is(valueAt(documents, path), nobodys);
   return isNobodys && (draft.trim() === '' || name === 'readingIn');
 }

@@ -91,6 +91,7 @@ function ownerWords(path: string, documents: Documents): string {
       : `Extra cost ${Number(index) + 1}`;
   if (list === 'cutting') return index === 'onHand' ? `On hand, row ${Number(inner) + 1}` : '';
   if (list === 'exclusions') return `Not in the price, ${Number(index) + 1}`;
+  if (list === 'offer') return offerOwner(index, Number(inner));
   if (list === 'rakes') {
     const rakeId =
       root === 'design'
@@ -114,6 +115,20 @@ function ownerWords(path: string, documents: Documents): string {
   return what === undefined ? eave : `${eave}, ${what(Number(at) + 1)}`;
 }
 
+const offerLists: Readonly<Record<string, string>> = {
+  payments: 'Payment',
+  unitPrices: 'Hidden work',
+  alternates: 'Choice',
+  assumptions: 'What the price rests on',
+  scopeTexts: 'What we build',
+};
+
+/** The row of an offer's list that an entry belongs to. */
+function offerOwner(list: string | undefined, at: number): string {
+  const name = offerLists[list ?? ''];
+  return name === undefined ? '' : `${name}, ${at + 1}`;
+}
+
 /** What an entry of a rake or of a job's boards is called on the screen; undefined for any other entry. */
 function labelWords([list, , ...keys]: readonly string[]): readonly string[] | undefined {
   const name =
@@ -126,7 +141,17 @@ function labelWords([list, , ...keys]: readonly string[]): readonly string[] | u
 }
 
 function fieldWords(keys: readonly string[]): readonly string[] {
-  const listed = ['eaves', 'rakes', 'asBuilt', 'extraCosts', 'exclusions', ...Object.keys(innerWords)];
+  const listed = [
+    'eaves',
+    'rakes',
+    'asBuilt',
+    'extraCosts',
+    'exclusions',
+    'offer',
+    ...Object.keys(offerLists),
+    'changes',
+    ...Object.keys(innerWords),
+  ];
   return keys
     .filter((key) => !/^\d+$/.test(key) && !listed.includes(key))
     .map((key) => names[key] ?? entryWords(key));

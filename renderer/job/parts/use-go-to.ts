@@ -40,7 +40,7 @@ export function whereIs(
   path: string,
   documents: Documents,
 ): {
-  readonly section: 'survey' | 'design' | 'checks' | 'cut-plan' | 'estimate';
+  readonly section: 'survey' | 'design' | 'checks' | 'cut-plan' | 'estimate' | 'quote';
   readonly eaveId: string | null;
 } {
   const [root, list, index, key] = path.split('.');
@@ -49,6 +49,8 @@ export function whereIs(
   if (root === 'survey')
     return { section: 'survey', eaveId: list === 'eaves' ? (documents.survey.eaves[at]?.id ?? null) : null };
   if (root === 'design' && list === 'cutting') return { section: 'cut-plan', eaveId: null };
+  if (root === 'design' && ['offer', 'exclusions', 'scopeNote'].includes(list ?? ''))
+    return { section: 'quote', eaveId: null };
   if (path === 'design.notchRule') return { section: 'checks', eaveId: null };
   if (root === 'design')
     return {
