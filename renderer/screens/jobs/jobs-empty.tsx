@@ -7,6 +7,7 @@ export function JobsEmpty(props: {
   readonly showsArchived: boolean;
   readonly onNew: () => void;
   readonly onOpenSample: () => void;
+  readonly onOpenFinished: () => void;
   readonly onEmptySearch: () => void;
 }) {
   if (props.search !== '') {
@@ -28,6 +29,9 @@ export function JobsEmpty(props: {
             Open the sample job
           </Button>
           <Button onPress={props.onNew}>Start a job of your own</Button>
+          <Button tone="quiet" onPress={props.onOpenFinished}>
+            Bring in finished jobs to look at
+          </Button>
         </>
       }
     >

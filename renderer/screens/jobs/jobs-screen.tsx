@@ -11,10 +11,12 @@ import { focusSearch } from '../../kit/focus-search.ts';
 import { Panel } from '../../kit/panel.tsx';
 import { Screen } from '../../kit/screen.tsx';
 import { SearchField } from '../../kit/search-field.tsx';
+import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { ImportFault, type RefusedFile } from './import-fault.tsx';
 import { JobsEmpty } from './jobs-empty.tsx';
 import { JobsTable, type JobSummary } from './jobs-table.tsx';
+import { noneWords, waitChoices, waitingJobs, type Waits } from './waiting-jobs.ts';
 import { NameJobDialog, type NameJob } from './name-job-dialog.tsx';
 
 /** The list of jobs: find one, begin one, copy one, put one away, move one between machines. */
@@ -23,6 +25,7 @@ export function JobsScreen() {
   const [search, setSearch] = useState('');
   const [showsArchived, setShowsArchived] = useState(false);
   const [naming, setNaming] = useState<NameJob | null>(null);
+  const [waits, setWaits] = useState<Waits>('all');
   const wanted = useDeferredValue(search.trim());
   const [refused, setRefused] = useState<RefusedFile | null>(null);
   const jobs = useAnswer('jobs.list', { search: wanted, archived: false });
@@ -32,6 +35,10 @@ export function JobsScreen() {
     if (made !== undefined) goTo(`/jobs/${made.id}`);
   };
   const openSample = async (): Promise<void> => open(await attempt('jobs.openSample', {}));
+  const openFinished = async (): Promise<void> => {
+    const made = await attempt('jobs.openFinishedSample', {});
+    if (made !== undefined) goTo(`/jobs/${made.id}/cost`);
+  };
   const importJob = async (text: string, fileName: string): Promise<void> => {
     try {
       const reply = await tell('jobs.import', { text });
@@ -70,23 +77,30 @@ export function JobsScreen() {
       {refused === null ? null : <ImportFault refused={refused} onClose={() => setRefused(null)} />}
       <div className="filters">
         <SearchField label="Search name, customer or address" value={search} onChange={setSearch} />
+        <SelectField label="Quotes" labelHidden value={waits} choices={waitChoices} onChange={setWaits} />
         <Switch isSelected={showsArchived} onChange={setShowsArchived}>
           Show archived jobs
         </Switch>
       </div>
       <Answer query={jobs}>
         {(openJobs) => {
-          const rows = showsArchived ? withArchived(openJobs, archived.data ?? []) : openJobs;
+          const found = showsArchived ? withArchived(openJobs, archived.data ?? []) : openJobs;
+          const rows = waitingJobs(found, waits);
           return (
             <Panel title={showsArchived ? 'Open and archived jobs' : 'Open jobs'} look="flush">
               {rows.length > 0 ? (
                 <JobsTable jobs={rows} onCopy={(job) => setNaming({ kind: 'copy', job })} />
+              ) : found.length > 0 ? (
+                <p className="muted panel-words">
+                  None of the {found.length} jobs {noneWords[waits]}.
+                </p>
               ) : (
                 <JobsEmpty
                   search={wanted}
                   showsArchived={showsArchived}
                   onNew={() => setNaming({ kind: 'new' })}
                   onOpenSample={() => void openSample()}
+                  onOpenFinished={() => void openFinished()}
                   onEmptySearch={() => setSearch('')}
                 />
               )}

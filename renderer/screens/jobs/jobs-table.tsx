@@ -9,6 +9,7 @@ import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { focusAfterRow } from '../../kit/focus-after-row.ts';
 import { Menu } from '../../kit/menu.tsx';
 import { presses, standsAt } from '../../job/quote/quote-words.ts';
+import { urgency } from './waiting-jobs.ts';
 import { notify } from '../../kit/notices.tsx';
 
 export type JobSummary = CommandOutput<'jobs.list'>[number];
@@ -70,13 +71,14 @@ function columnsFor(onCopy: (job: JobSummary) => void): readonly TableColumn<Job
     {
       id: 'quote',
       title: 'Quote',
-      sortBy: (job) => (job.quote === null ? '' : `${job.quote.state} ${job.quote.sentOn ?? ''}`),
+      sortBy: urgency,
       cell: ({ quote }) =>
         quote === null ? (
           <span className="muted">none yet</span>
         ) : (
           <span className={presses(quote) ? 'tag tag-care' : 'tag'}>
             {quote.number}: {standsAt(quote)}
+            {quote.state === 'sent' && quote.daysLeft === null ? `, good until ${quote.validUntil}` : ''}
           </span>
         ),
     },

@@ -2,10 +2,13 @@ import { Undo2 } from 'lucide-react';
 import { labourTasks, type LabourTask } from '../../../core/takeoff/labour-tasks.ts';
 import type { LabourRate, ShopSettings } from '../../../core/pricing/shop-settings.ts';
 import { NumberField } from '../../fields/number-field.tsx';
+import { useAnswer } from '../../host/queries.ts';
 import { useKeptDrafts, type KeptDrafts } from '../../host/kept-drafts.ts';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { LearnedOffer } from '../money/learned-offer.tsx';
+import type { LearnedRate } from '../money/money-words.ts';
 import { changeSettings } from './settings-store.ts';
 
 type RateRow = { readonly task: LabourTask; readonly rate: LabourRate | undefined };
@@ -13,6 +16,7 @@ type RateRow = { readonly task: LabourTask; readonly rate: LabourRate | undefine
 /** Hours by task: the placeholder that comes with the program, or the shop's own number in its place. */
 export function LabourRates({ settings }: { readonly settings: ShopSettings }) {
   const drafts = useKeptDrafts('labour-rate');
+  const learned = useAnswer('learning.get', {}).data?.rates ?? [];
   const rows: readonly RateRow[] = labourTasks.map((task) => ({
     task,
     rate: settings.labour.rates.find((rate) => rate.task === task.key),
@@ -32,7 +36,7 @@ export function LabourRates({ settings }: { readonly settings: ShopSettings }) {
     >
       <DataTable
         label="Hours by task"
-        columns={columnsFor(drafts)}
+        columns={[...columnsFor(drafts), ...learnedColumn(learned)]}
         rows={rows}
         rowKey={(row) => row.task.key}
       />
@@ -94,6 +98,21 @@ function columnsFor(drafts: KeptDrafts): readonly TableColumn<RateRow>[] {
             }}
           />
         ),
+    },
+  ];
+}
+
+/** What finished jobs took, beside the rate in use; no column while none has taught anything. */
+function learnedColumn(learned: readonly LearnedRate[]): readonly TableColumn<RateRow>[] {
+  if (learned.length === 0) return [];
+  return [
+    {
+      id: 'learned',
+      title: 'From finished jobs',
+      cell: ({ task }) => {
+        const rate = learned.find((one) => one.task === task.key);
+        return rate === undefined ? null : <LearnedOffer rate={rate} what={task.label} />;
+      },
     },
   ];
 }

@@ -50,6 +50,7 @@ export const shopGroups: readonly SettingGroup[] = [
     fields: [
       { ...text('shopName', 'Name of the shop', 120), width: 'wide' },
       text('licenceNumber', 'Licence number', 60),
+      text('letterhead.insurance', 'Insurance', 200),
       text('phone', 'Telephone', 60),
       { ...text('email', 'E-mail', 120), width: 'wide' },
       { ...text('address', 'Address', 300), width: 'full', multiline: true },

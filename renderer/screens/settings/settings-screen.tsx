@@ -16,12 +16,15 @@ import { layoutGroups } from './layout-setting-fields.ts';
 import { OwnPhases } from './own-phases.tsx';
 import { jobGroups, labourGroups, moneyGroups, nailGroups, sawGroups, shopGroups } from './setting-fields.ts';
 import { SettingGroups } from './setting-groups.tsx';
+import { LogoPanel } from './logo-panel.tsx';
+import { StateRules } from './state-rules.tsx';
 import { SupplierDeliveries } from './supplier-deliveries.tsx';
 import { takeSettings, takeSettingsAnyway, useSettings, useSettingsSaveState } from './settings-store.ts';
 
 const parts = [
   { id: 'shop', label: 'Shop' },
   { id: 'money', label: 'Money' },
+  { id: 'quotes', label: 'Quotes' },
   { id: 'labour', label: 'Labour' },
   { id: 'jobs', label: 'Jobs' },
   { id: 'saw', label: 'Saw' },
@@ -79,9 +82,16 @@ export function SettingsScreen({ part }: { readonly part: string | undefined }) 
 function SettingsPart({ part, settings }: { readonly part: PartId; readonly settings: ShopSettings }) {
   switch (part) {
     case 'shop':
-      return <SettingGroups groups={shopGroups} settings={settings} />;
+      return (
+        <>
+          <SettingGroups groups={shopGroups} settings={settings} />
+          <LogoPanel />
+        </>
+      );
     case 'money':
       return <SettingGroups groups={moneyGroups} settings={settings} />;
+    case 'quotes':
+      return <StateRules settings={settings} />;
     case 'labour':
       return (
         <>
