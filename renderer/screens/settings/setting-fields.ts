@@ -376,6 +376,7 @@ export const everySettingField: readonly SettingField[] = [
   ...shopGroups,
   ...moneyGroups,
   ...labourGroups,
+  ...jobGroups,
   ...sawGroups,
   ...layoutGroups,
   ...nailGroups,
