@@ -1,6 +1,7 @@
 import { settingsForFile } from '../../core/job/file-problems.ts';
 import type { JobFile } from '../../core/job/job-file.ts';
 import { readJobFile } from '../../core/job/read-job-file.ts';
+import { withBoardsOfOthers } from '../../core/stock/leave-stock.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import type { Handlers } from '../handlers.ts';
@@ -56,7 +57,8 @@ function asOne(faults: readonly Problem[]): Problem {
  */
 function addJobFile(db: WritableDb, file: JobFile, stamp: Stamp): string {
   const id = addJob(db, file.job, file.asOf, stamp);
-  putDocuments(db, id, { survey: file.survey, design: file.design, drafts: {} });
+  const design = { ...file.design, cutting: withBoardsOfOthers(file.design.cutting) };
+  putDocuments(db, id, { survey: file.survey, design, drafts: {} });
   for (const { prices, ...item } of file.priceList) {
     if (hasPriceItem(db, item.id)) continue;
     putPriceItem(db, item);

@@ -1,6 +1,7 @@
 import { designSchema } from '../../core/eave/design-document.ts';
 import { daysLeft, quoteStateOn } from '../../core/quotes/quote-state.ts';
 import { fail, ok } from '../../core/result.ts';
+import { withoutStockPieces } from '../../core/stock/leave-stock.ts';
 import { surveySchema } from '../../core/survey/survey-document.ts';
 import type { Handlers, ReadInput } from '../handlers.ts';
 import { canonicalJson } from '../store/canonical-json.ts';
@@ -17,7 +18,9 @@ import {
   type StoredJob,
 } from '../store/jobs.ts';
 import { newestQuotes, type NewestQuote } from '../store/quotes.ts';
+import { freePieces } from '../store/stock.ts';
 import type { Context } from './context.ts';
+import { regainStock, settleStock } from './stock-of-job.ts';
 
 type JobCommands =
   | 'jobs.list'
@@ -65,6 +68,10 @@ export function jobHandlers(context: Context): Pick<Handlers, JobCommands> {
             ? ok({ revision: job.revision })
             : fail({ code: 'changed-elsewhere', what: 'job' });
         }
+        if (input.design !== undefined && !job.archived) {
+          const settled = settleStock(db, job.id, input.design);
+          if (!settled.ok) return settled;
+        }
         putDocuments(db, job.id, input);
         return ok({ revision: changeJob(db, job, input, stamp()) });
       }),
@@ -73,11 +80,18 @@ export function jobHandlers(context: Context): Pick<Handlers, JobCommands> {
         const job = getJob(db, id);
         if (job === undefined) return fail(noJob);
         const copy = addJob(db, { ...job.info, name }, job.estimateOn, stamp());
-        putDocuments(db, copy, getDocuments(db, id));
+        const { design, ...others } = getDocuments(db, id);
+        const cutting = withoutStockPieces(design.cutting);
+        putDocuments(db, copy, { ...others, design: { ...design, cutting } });
         return ok({ id: copy });
       }),
     'jobs.archive': ({ id, archived }) =>
-      store.write((db) => (archiveJob(db, id, archived) ? ok({}) : fail(noJob))),
+      store.write((db) => {
+        if (!archiveJob(db, id, archived)) return fail(noJob);
+        if (archived) freePieces(db, id, []);
+        else regainStock(db, id, getDocuments(db, id).design);
+        return ok({});
+      }),
   };
 }
 
