@@ -168,6 +168,17 @@ test('a moved shop file is found in its new folder, and a copy is left under ano
   again.close();
 });
 
+test('photos and PDFs of receipts go along when the shop file is moved', async () => {
+  const folder = temporaryFolder();
+  const target = join(temporaryFolder(), 'elsewhere');
+  mkdirSync(join(folder, 'attachments'));
+  writeFileSync(join(folder, 'attachments', 'receipt.png'), 'bytes');
+  const keeper = kept(folder);
+  expect(await keeper.moveTo(target)).toEqual(ok(target));
+  keeper.close();
+  expect(readFileSync(join(target, 'attachments', 'receipt.png'), 'utf8')).toBe('bytes');
+});
+
 test('a shop file is not moved over another, nor to where it is, nor to half a path', async () => {
   const taken = temporaryFolder();
   const other = openShop(taken);

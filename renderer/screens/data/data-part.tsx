@@ -37,7 +37,8 @@ export function DataPart() {
             <p className="muted panel-words">
               One is made each day that the program is used: the last 7 are kept, then one a week for 5 weeks
               and one a month for 12 months. Those by hand, before an update and before a restore stay until
-              you remove them from the folder.
+              you remove them from the folder. Photos and PDFs of receipts lie beside the shop file in the
+              folder attachments and are not in a backup: copy that folder along.
             </p>
             <BackupTable backups={backups} onRestore={setRestoring} />
           </Panel>
