@@ -14,6 +14,7 @@ import { learningHandlers } from './services/learning.ts';
 import { paperHandlers } from './services/paper.ts';
 import { priceHistoryHandlers } from './services/price-history.ts';
 import { priceListHandlers } from './services/price-list.ts';
+import { createPriceSteps } from './services/price-steps.ts';
 import { priceHandlers } from './services/prices.ts';
 import { quoteHandlers } from './services/quotes.ts';
 import { settingsHandlers } from './services/settings.ts';
@@ -29,18 +30,19 @@ export type Host = { readonly dispatch: Dispatch; readonly subscribe: Events['su
 /** Puts the use cases behind the dispatcher. */
 export function createHost(context: Context, reportBug: (command: string, error: unknown) => void): Host {
   const events = createEvents();
+  const priceSteps = createPriceSteps();
   const handlers: Handlers = {
     ...appHandlers(context),
     ...settingsHandlers(context),
     ...shopHandlers(context),
     ...jobHandlers(context),
     ...jobFileHandlers(context),
-    ...priceHandlers(context),
+    ...priceHandlers(context, priceSteps),
     ...estimateHandlers(context),
     ...quoteHandlers(context),
     ...paperHandlers(context),
     ...cuttingHandlers(context, events.publish),
-    ...priceListHandlers(context),
+    ...priceListHandlers(context, priceSteps, events.publish),
     ...priceHistoryHandlers(context),
     ...stockHandlers(context),
     ...costHandlers(context),

@@ -167,6 +167,8 @@ export const contract = {
   'prices.importCsv': write(
     z.strictObject({ text: z.string().max(50_000_000) }),
     z.strictObject({
+      /** Under which it can be undone. */
+      stepId: z.int(),
       items: z.int(),
       prices: z.int(),
       /** A day that was written with strokes and read month first, as it stood in the file; null where there was none. */

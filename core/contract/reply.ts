@@ -7,7 +7,7 @@ export type Reply<T> =
   | { readonly ok: false; readonly problem: Problem };
 
 /** Something the host tells the page without being asked. */
-export type HostEvent = ChangeEvent | SolvingEvent;
+export type HostEvent = ChangeEvent | SolvingEvent | ImportingEvent;
 
 /** A write made these different. `money`: what jobs took and what was billed for them. */
 export type ChangeEvent = {
@@ -28,4 +28,15 @@ export type SolvingEvent = {
   /** Parts that are finished, and parts in all. [-] */
   readonly done: number;
   readonly of: number;
+};
+
+/** How far the reading of a supplier's file has come. */
+export type ImportingEvent = {
+  readonly kind: 'importing';
+  /** The id that the page gave the file. */
+  readonly importId: string;
+  readonly stage: 'reading' | 'matching' | 'writing';
+  /** Rows that are done, and rows in all; none are told where that is not known yet. [rows] */
+  readonly done: number;
+  readonly of: number | null;
 };

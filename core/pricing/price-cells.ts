@@ -50,7 +50,8 @@ export function guarded(cell: string): string {
   return formulaStart.test(cell) ? `'${cell}` : cell;
 }
 
-function unguarded(cell: string): string {
+/** Takes the apostrophe off again. */
+export function unguarded(cell: string): string {
   return cell.startsWith("'") && formulaStart.test(cell) ? cell.slice(1) : cell;
 }
 

@@ -16,19 +16,25 @@ export function readCsv(text: string): Result<CsvTable, Problem> {
       : ok({ header: header.map((title) => title.trim()), rows });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    const line = (error as { readonly lines?: unknown }).lines;
-    return fail({
-      code: 'csv-broken',
-      row: typeof line === 'number' ? line : 1,
-      detail: details[error.code] ?? 'it is not well-formed',
-    });
+    return fail(brokenCsv(error));
   }
+}
+
+/** What is wrong with CSV text, and in which line. */
+export function brokenCsv(error: { readonly code: string }): Problem {
+  const line = (error as { readonly lines?: unknown }).lines;
+  return {
+    code: 'csv-broken',
+    row: typeof line === 'number' ? line : 1,
+    detail: details[error.code] ?? 'it is not well-formed',
+  };
 }
 
 const details: Readonly<Record<string, string>> = {
   CSV_QUOTE_NOT_CLOSED: 'a quotation mark is not closed',
   CSV_INVALID_CLOSING_QUOTE: 'text follows a closing quotation mark',
   INVALID_OPENING_QUOTE: 'a quotation mark stands inside a cell that does not begin with one',
+  CSV_MAX_RECORD_SIZE: 'a row goes on without an end; is a quotation mark open',
   CSV_RECORD_INCONSISTENT_FIELDS_LENGTH: 'it has more or fewer cells than the first row',
 };
 

@@ -1,6 +1,8 @@
 import { fail, ok } from '../../core/result.ts';
 import { firstMonthFirstDate, readPriceRows, writePriceRows } from '../../core/pricing/price-csv.ts';
+import { entriesOf } from '../../core/pricing/price-changes.ts';
 import type { Handlers } from '../handlers.ts';
+import type { StoredChange } from '../store/price-changes.ts';
 import {
   addPrices,
   getPriceItem,
@@ -12,6 +14,7 @@ import {
 } from '../store/prices.ts';
 import type { Context } from './context.ts';
 import { readCsv, writeCsv } from './csv-text.ts';
+import type { PriceSteps } from './price-steps.ts';
 
 type PriceCommands =
   | 'prices.list'
@@ -23,7 +26,7 @@ type PriceCommands =
   | 'prices.exportCsv';
 
 /** The shop's price list. */
-export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
+export function priceHandlers(context: Context, steps: PriceSteps): Pick<Handlers, PriceCommands> {
   const { store } = context;
   return {
     'prices.list': ({ on }) =>
@@ -58,12 +61,22 @@ export function priceHandlers(context: Context): Pick<Handlers, PriceCommands> {
       if (!items.ok) return items;
       const monthFirst = firstMonthFirstDate(table.value.header, table.value.rows) ?? null;
       return store.write((db) => {
-        let prices = 0;
-        for (const { prices: observations, ...item } of items.value) {
-          putPriceItem(db, item);
-          prices += addPrices(db, item.id, observations);
-        }
-        return ok({ items: items.value.length, prices, monthFirst });
+        const stored = new Map(listPricesOn(db, context.today()).map((item) => [item.id, entriesOf(item)]));
+        const changes = items.value.flatMap(({ prices: _prices, ...to }): StoredChange[] => {
+          const from = stored.get(to.id);
+          return [
+            from === undefined
+              ? { kind: 'add-item', item: to, sequence: null }
+              : { kind: 'entries', from, to },
+          ];
+        });
+        const notes = items.value.flatMap(({ id, prices }) =>
+          prices.map((price): StoredChange => ({ kind: 'note-price', itemId: id, price })),
+        );
+        const done = steps.change(db, [...changes, ...notes]);
+        if (!done.ok) return done;
+        const { stepId, changed } = done.value;
+        return ok({ stepId, items: items.value.length, prices: changed - changes.length, monthFirst });
       });
     },
     'prices.exportCsv': () => {

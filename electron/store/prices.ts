@@ -7,6 +7,7 @@ import {
 } from '../../core/pricing/price-list.ts';
 import { takeNumber } from './counters.ts';
 import type { ReadableDb, WritableDb } from './database.ts';
+import { itemOf, priceObservationOf, priceRow } from './price-rows.ts';
 import { query } from './query.ts';
 import type { Schema } from './schema.ts';
 
@@ -14,7 +15,7 @@ import type { Schema } from './schema.ts';
 export function listPrices(db: ReadableDb): PriceList {
   const prices = new Map<string, PriceObservation[]>();
   for (const row of db.rows(query.selectFrom('prices').selectAll().orderBy('sequence'))) {
-    const observation = observationOf(row);
+    const observation = priceObservationOf(row);
     const ofItem = prices.get(row.item_id);
     if (ofItem === undefined) prices.set(row.item_id, [observation]);
     else ofItem.push(observation);
@@ -51,7 +52,7 @@ export function getPriceItem(db: ReadableDb, id: string): PriceItem | undefined 
   const prices = db.rows(
     query.selectFrom('prices').selectAll().where('item_id', '=', id).orderBy('sequence'),
   );
-  return priceItemSchema.parse({ ...itemOf(row), prices: prices.map(observationOf) });
+  return priceItemSchema.parse({ ...itemOf(row), prices: prices.map(priceObservationOf) });
 }
 
 type OneSequence = SelectQueryBuilder<Schema, 'price_items' | 'prices', { sequence: number }>;
@@ -84,7 +85,7 @@ function pricesById(
         'chosen.valid_until',
       ]),
   );
-  return new Map(rows.map((row) => [row.item_id, observationOf(row)]));
+  return new Map(rows.map((row) => [row.item_id, priceObservationOf(row)]));
 }
 
 function items(db: ReadableDb): Schema['price_items'][] {
@@ -98,7 +99,7 @@ export function hasPriceItem(db: ReadableDb, id: string): boolean {
 
 /** Adds an item, or changes the one of its id; its prices are left as they are. */
 export function putPriceItem(db: WritableDb, item: Omit<PriceItem, 'prices'>): void {
-  const row = rowOf(item);
+  const row = priceRow(item);
   db.run(
     hasPriceItem(db, item.id)
       ? query.updateTable('price_items').set(row).where('id', '=', item.id)
@@ -141,7 +142,7 @@ export function removePrice(db: WritableDb, itemId: string, observation: PriceOb
         .where('observed_on', '=', observation.observedOn)
         .orderBy('sequence', 'desc'),
     )
-    .find((one) => isSame(observationOf(one), observation));
+    .find((one) => isSame(priceObservationOf(one), observation));
   return row !== undefined && db.run(query.deleteFrom('prices').where('sequence', '=', row.sequence)) === 1;
 }
 
@@ -165,7 +166,7 @@ function pricesOfDay(db: ReadableDb, itemId: string, day: string): PriceObservat
         .where('observed_on', '=', day)
         .orderBy('sequence'),
     )
-    .map(observationOf);
+    .map(priceObservationOf);
 }
 
 function isSame(a: PriceObservation, b: PriceObservation | undefined): boolean {
@@ -185,60 +186,4 @@ function addPrice(db: WritableDb, itemId: string, observation: PriceObservation)
       valid_until: observation.validUntil,
     }),
   );
-}
-
-function observationOf(row: Schema['prices']): PriceObservation {
-  return {
-    priceUsd: row.price_usd,
-    observedOn: row.observed_on,
-    source: row.source as PriceObservation['source'],
-    validUntil: row.valid_until,
-  };
-}
-
-function itemOf(row: Schema['price_items']): Record<keyof Omit<PriceItem, 'prices'>, unknown> {
-  return {
-    id: row.id,
-    category: row.category,
-    description: row.description,
-    unit: row.unit,
-    supplier: row.supplier,
-    taxable: row.taxable === 1,
-    retired: row.retired === 1,
-    section: row.section,
-    grade: row.grade,
-    lengthFt: row.length_ft,
-    nail: row.nail,
-    packageLb: row.package_lb,
-    packageCount: row.package_count,
-    widthIn: row.width_in,
-    lengthIn: row.length_in,
-    thicknessIn: row.thickness_in,
-    species: row.species,
-    minimumPack: row.minimum_pack,
-    notes: row.notes,
-  };
-}
-
-function rowOf(item: Omit<PriceItem, 'prices'>): Omit<Schema['price_items'], 'id' | 'sequence'> {
-  return {
-    category: item.category,
-    description: item.description,
-    unit: item.unit,
-    supplier: item.supplier,
-    taxable: item.taxable ? 1 : 0,
-    retired: item.retired ? 1 : 0,
-    section: item.section,
-    grade: item.grade,
-    length_ft: item.lengthFt,
-    nail: item.nail,
-    package_lb: item.packageLb,
-    package_count: item.packageCount,
-    width_in: item.widthIn,
-    length_in: item.lengthIn,
-    thickness_in: item.thicknessIn,
-    species: item.species,
-    minimum_pack: item.minimumPack,
-    notes: item.notes,
-  };
 }

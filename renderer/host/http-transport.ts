@@ -1,4 +1,4 @@
-import type { HostEvent } from '../../core/contract/reply.ts';
+import type { ChangeEvent, HostEvent } from '../../core/contract/reply.ts';
 import { HostLost, type Transport } from './transport.ts';
 import { onNewKey, sessionKey, takeLaterKeys } from './session-key.ts';
 
@@ -101,15 +101,23 @@ function eventsOf(line: string): readonly HostEvent[] {
   return list.filter(isHostEvent);
 }
 
+const topics = [
+  'jobs',
+  'prices',
+  'settings',
+  'stock',
+  'money',
+] as const satisfies readonly ChangeEvent['what'][];
+
 function isHostEvent(value: unknown): value is HostEvent {
   if (typeof value !== 'object' || value === null || !('kind' in value)) return false;
   switch (value.kind) {
     case 'changed':
-      return (
-        'what' in value && (value.what === 'jobs' || value.what === 'prices' || value.what === 'settings')
-      );
+      return 'what' in value && topics.some((topic) => topic === value.what);
     case 'solving':
       return 'solveId' in value && typeof value.solveId === 'string' && 'key' in value && 'costUsd' in value;
+    case 'importing':
+      return 'importId' in value && typeof value.importId === 'string' && 'done' in value;
     default:
       return false;
   }

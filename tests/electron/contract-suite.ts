@@ -6,8 +6,10 @@ import { checkCosts } from './contract-costs.ts';
 import { checkCutting } from './contract-cutting.ts';
 import { checkJobs } from './contract-jobs.ts';
 import { checkLearning } from './contract-learning.ts';
+import { checkPriceList } from './contract-price-list.ts';
 import { checkPricesAndPaper } from './contract-prices-and-paper.ts';
 import { checkQuotes } from './contract-quotes.ts';
+import { checkStockAndHistory } from './contract-stock-and-history.ts';
 import { checkShop } from './contract-shop.ts';
 import { checkShopFile } from './contract-shop-file.ts';
 
@@ -27,11 +29,13 @@ export function describeContract(name: string, open: () => Promise<OpenTransport
     checkShop(asker);
     checkJobs(asker);
     checkPricesAndPaper(asker);
+    checkPriceList(asker);
     checkCutting(asker);
     checkQuotes(asker);
     checkCosts(asker);
     checkBilling(asker);
     checkLearning(asker);
+    checkStockAndHistory(asker);
     checkShopFile(asker);
 
     test('every command of the contract was asked for', () => {

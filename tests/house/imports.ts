@@ -19,6 +19,7 @@ const allowed: Readonly<Record<string, { parts: readonly string[]; packages: rea
       /^decimal\.js$/,
       /^pdfmake/,
       /^csv-parse/,
+      /^write-excel-file/,
       /^highs$/,
       /^fflate$/,
       /^vite$/,

@@ -237,9 +237,10 @@ describe('what is sold in packs', () => {
       lengthFt: 12,
       minimumPack: 5,
     });
-    const plan = cutPlanOf('2x6 No.2', [
-      ...[1, 2, 3, 4, 5, 6].map((number) => boardOf(number, 'b12', 12, 994, { [`A-E0${number}`]: 90 })),
-    ]);
+    const plan = cutPlanOf(
+      '2x6 No.2',
+      [1, 2, 3, 4, 5, 6].map((number) => boardOf(number, 'b12', 12, 994, { [`A-E0${number}`]: 90 })),
+    );
     const line = takeoffLine('extenders', { ...need, marks: [1, 2, 3, 4, 5, 6].map((at) => `A-E0${at}`) });
     const [made] = estimateOf(jobOf([packed]), takeoffOf([line]), [plan]).lines;
     // 6 boards out of packs of 5: 10 boards at $9.94.
@@ -260,31 +261,35 @@ describe('what is sold in packs', () => {
   });
 
   test('nails in a carton of six boxes are weighed against a single box by what the whole carton costs', () => {
-    const nails = (id: string, usd: string, minimumPack: number) =>
-      priceItem({
-        id,
-        category: 'nails',
-        unit: 'box',
-        nail: '16d common',
-        packageLb: 5,
-        minimumPack,
-        ...seen(usd),
-      });
-    const count = (pounds: string, number: number) =>
-      takeoffLine('nails', {
-        kind: 'nails',
-        nail: '16d common',
-        count: number,
-        pounds: decimalText(pounds),
-      });
-    const offers = jobOf([nails('carton', '10.00', 6), nails('single', '14.00', 1)]);
-    const few = estimateOf(offers, takeoffOf([count('8', 360)]), []).lines;
+    const offers = jobOf([boxOfNails('carton', '10.00', 6), boxOfNails('single', '14.00', 1)]);
+    const few = estimateOf(offers, takeoffOf([nailLine('8', 360)]), []).lines;
     expect(few.map(({ id, quantity, costUsd }) => [id, quantity, costUsd])).toEqual([
       ['nails-single', '2', '28.00'],
     ]);
-    const many = estimateOf(offers, takeoffOf([count('29', 1300)]), []).lines;
+    const many = estimateOf(offers, takeoffOf([nailLine('29', 1300)]), []).lines;
     expect(many.map(({ id, quantity, costUsd }) => [id, quantity, costUsd])).toEqual([
       ['nails-carton', '6', '60.00'],
     ]);
   });
 });
+
+function boxOfNails(id: string, usd: string, minimumPack: number) {
+  return priceItem({
+    id,
+    category: 'nails',
+    unit: 'box',
+    nail: '16d common',
+    packageLb: 5,
+    minimumPack,
+    ...seen(usd),
+  });
+}
+
+function nailLine(pounds: string, number: number) {
+  return takeoffLine('nails', {
+    kind: 'nails',
+    nail: '16d common',
+    count: number,
+    pounds: decimalText(pounds),
+  });
+}
