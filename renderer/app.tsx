@@ -51,9 +51,7 @@ export function App() {
                     {(params) => <JobWorkspace key={params.id} jobId={params.id} />}
                   </Route>
                   <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
-                  <Route path="/money">
-                    <MoneyScreen />
-                  </Route>
+                  <Route path="/money/:part?">{(params) => <MoneyScreen part={params.part} />}</Route>
                   <Route path="/settings/:part?">{(params) => <SettingsScreen part={params.part} />}</Route>
                   <Route>
                     <NotFoundScreen />

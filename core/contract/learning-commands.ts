@@ -197,6 +197,16 @@ export const learningCommands = {
       ),
     }),
   ),
+  /** Takes hours for one unit of a task into the settings, as the shop's own. */
+  'learning.takeRate': write(
+    z.strictObject({ task: z.string().min(1).max(60), hoursPerUnit: z.number().min(0).max(1000) }),
+    none,
+  ),
+  /** Takes an allowance for a material into the settings. */
+  'learning.takeAllowance': write(
+    z.strictObject({ group: z.enum(['nails', 'plank']), percent: z.number().min(0).max(100) }),
+    none,
+  ),
   /** Leaves the hours of a phase of a finished job out of what is learned, or takes them in again. */
   'learning.leaveOut': write(z.strictObject({ jobId: id, phase, leftOut: z.boolean() }), none),
 } as const;

@@ -5,11 +5,11 @@ import { materialUse } from '../../core/jobcost/learning/material-use.ts';
 import { learnRates } from '../../core/jobcost/learning/production-rates.ts';
 import { fail, ok } from '../../core/result.ts';
 import type { ShopSettings } from '../../core/pricing/shop-settings.ts';
-import { labourTasks } from '../../core/takeoff/labour-tasks.ts';
+import { findLabourTask, labourTasks } from '../../core/takeoff/labour-tasks.ts';
 import type { Handlers } from '../handlers.ts';
 import { getFinished, listFinished, listLeftOut, setLeftOut } from '../store/finished-jobs.ts';
 import { getJob } from '../store/jobs.ts';
-import { getSettings } from '../store/settings.ts';
+import { getSettings, putSettings } from '../store/settings.ts';
 import { closeOutHandlers } from './close-outs.ts';
 import type { Context } from './context.ts';
 import { openFinishedSample } from './finished-sample.ts';
@@ -45,6 +45,24 @@ export function learningHandlers(context: Context): Pick<Handlers, keyof typeof 
           }).map((use) => ({ ...use, jobs: [...use.jobs] })),
           accuracy: estimateAccuracy(finished).map((one) => ({ ...one, jobs: [...one.jobs] })),
         });
+      }),
+    'learning.takeRate': ({ task, hoursPerUnit }) =>
+      store.write((db) => {
+        if (findLabourTask(task) === undefined) return fail({ code: 'not-found', what: 'task' });
+        const { settings, revision } = getSettings(db);
+        const others = settings.labour.rates.filter((rate) => rate.task !== task);
+        const rates = [...others, { task, hoursPerUnit, mark: 'own' as const }];
+        putSettings(db, { ...settings, labour: { ...settings.labour, rates } }, revision);
+        return ok({});
+      }),
+    'learning.takeAllowance': ({ group, percent }) =>
+      store.write((db) => {
+        const { settings, revision } = getSettings(db);
+        const fastening = { ...settings.fastening, lossPercent: percent };
+        const changed =
+          group === 'nails' ? { ...settings, fastening } : { ...settings, plankWastePercent: percent };
+        putSettings(db, changed, revision);
+        return ok({});
       }),
     'learning.leaveOut': ({ jobId, phase, leftOut }) =>
       store.write((db) => {

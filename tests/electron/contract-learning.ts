@@ -47,6 +47,21 @@ export function checkLearning(asker: Asker): void {
     expect((await value('learning.get', {})).finished).toEqual([]);
   });
 
+  test('a learned rate and an allowance are taken into the settings as his own, and only known tasks have one', async () => {
+    await value('learning.takeRate', { task: 'blocks', hoursPerUnit: 0.173 });
+    await value('learning.takeAllowance', { group: 'nails', percent: 12.5 });
+    await value('learning.takeAllowance', { group: 'plank', percent: 9 });
+    const { settings } = await value('settings.get', {});
+    expect(settings.labour.rates.filter(({ task }) => task === 'blocks')).toEqual([
+      { task: 'blocks', hoursPerUnit: 0.173, mark: 'own' },
+    ]);
+    expect(settings).toMatchObject({ fastening: { lossPercent: 12.5 }, plankWastePercent: 9 });
+    expect(await problem('learning.takeRate', { task: 'juggle', hoursPerUnit: 1 })).toEqual({
+      code: 'not-found',
+      what: 'task',
+    });
+  });
+
   test('a job without an accepted quote has nothing to finish', async () => {
     const { id: jobId } = await value('jobs.create', { name: 'Not yet' });
     expect(await value('money.closeOut', { jobId })).toMatchObject({ figures: null, finished: null });

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { useAnswer } from '../../host/queries.ts';
 import { Answer } from '../../kit/answer.tsx';
 import { Banner } from '../../kit/banner.tsx';
+import { CloseOutPanel } from '../close-out/close-out-panel.tsx';
 import { useJob } from '../job-context.ts';
 import { BillsPanel } from './bills-panel.tsx';
 import { DaySheet } from './day-sheet.tsx';
@@ -32,6 +33,7 @@ export function CostSection() {
           </div>
           <BillsPanel jobId={jobId} costs={shown} />
           <TimesPanel costs={shown} />
+          <CloseOutPanel />
         </div>
       )}
     </Answer>

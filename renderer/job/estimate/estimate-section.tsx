@@ -11,6 +11,7 @@ import { OldMark } from '../parts/old-mark.tsx';
 import { Said } from '../parts/said.tsx';
 import { BuildUp } from './build-up.tsx';
 import { EstimateNotes } from './estimate-notes.tsx';
+import { LearnedForLine } from './learned-for-line.tsx';
 import { SavedEstimates } from './saved-estimates.tsx';
 
 /** Cost lines by phase, the build-up to the price, and the estimates that were saved. */
@@ -109,6 +110,7 @@ function CostRow({ line, staleDays }: { readonly line: CostLine; readonly staleD
             Price of {line.stalePriceOf}, older than {staleDays} days
           </span>
         )}
+        <LearnedForLine lineId={line.takeoffLineId} />
       </th>
       <td className="align-right">
         <Figure refText={`line/${line.takeoffLineId}`} what={`Quantity of ${line.description}`}>
