@@ -17,8 +17,8 @@ import { useKept } from './use-kept.ts';
 
 const kinds = [
   { id: 'deposit', label: 'Deposit' },
-  { id: 'progress', label: 'Progress, by how far the work is' },
-  { id: 'final', label: 'Final, all that is left' },
+  { id: 'progress', label: 'Progress of the work' },
+  { id: 'final', label: 'Final bill' },
 ] as const;
 
 /** A bill in the hand: what it is for at the left, what it comes to at the right; issued only after it was looked at. */
@@ -33,7 +33,10 @@ export function BillEditor(props: {
   const [issuedOn, setIssuedOn] = useState(billing.today);
   const [isSure, setSure] = useState(false);
   const submit = useSubmit('billing.issue');
-  const put = (part: Partial<TypedBill>): void => setTyped({ ...bill, ...part });
+  const put = (part: Partial<TypedBill>): void => {
+    submit.clear();
+    setTyped({ ...bill, ...part });
+  };
   const ask = readAsk(bill, billing.parts);
   const preview = useAnswer(
     'billing.preview',

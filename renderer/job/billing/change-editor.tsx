@@ -1,4 +1,5 @@
 import { Plus } from 'lucide-react';
+import { useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import { changeReasons } from '../../../core/documents/change-order-sheet.ts';
 import { sumUsd, usd } from '../../../core/units/money.ts';
@@ -12,6 +13,7 @@ import { type Billing, dollars, signedDollars } from './billing-words.ts';
 import {
   agreedLine,
   blankLine,
+  blanksOf,
   type OpenedChange,
   type TypedChange,
   type TypedLine,
@@ -38,11 +40,16 @@ export function ChangeEditor(props: {
   const { jobId, billing, opened, onChange, onClose } = props;
   const { id, typed } = opened;
   const submit = useSubmit('billing.saveChange');
-  const put = (part: Partial<TypedChange>): void => onChange({ id, typed: { ...typed, ...part } });
+  const [isTried, setTried] = useState(false);
+  const put = (part: Partial<TypedChange>): void => {
+    submit.clear();
+    onChange({ id, typed: { ...typed, ...part } });
+  };
   const addLine = (line: TypedLine): void => put({ lines: [...typed.lines, line] });
   const days = typedDays(typed.days);
   const save = async (): Promise<void> => {
-    if (days === null) return;
+    setTried(true);
+    if (days === null || typed.lines.some((line) => blanksOf(line).length > 0)) return;
     const saved = await submit.send({
       jobId,
       id,
@@ -71,6 +78,7 @@ export function ChangeEditor(props: {
     <Panel title={before === undefined ? 'New change order' : `Change order ${before.number}, a draft`}>
       <form
         className="stack"
+        noValidate
         onSubmit={(event) => {
           event.preventDefault();
           void save();
@@ -129,6 +137,7 @@ export function ChangeEditor(props: {
                 phases={billing.phases}
                 isTaxed={Number(billing.clientTaxPercent) > 0}
                 problemAt={submit.problemAt}
+                tellsBlanks={isTried}
                 onChange={(part) =>
                   put({ lines: typed.lines.map((one) => (one === line ? { ...one, ...part } : one)) })
                 }

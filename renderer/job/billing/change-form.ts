@@ -70,6 +70,13 @@ export function agreedLine(
   };
 }
 
+/** The entries of a line that may not be left blank and are. */
+export function blanksOf(line: TypedLine): readonly (keyof TypedLine)[] {
+  return (['description', 'quantity', 'unit', 'unitPriceUsd'] as const).filter(
+    (key) => line[key].trim() === '',
+  );
+}
+
 /** What a typed line comes to; null while it does not read. [$] */
 export function typedLineUsd({ quantity, unitPriceUsd }: TypedLine): Usd | null {
   const [count, price] = [figure(quantity), figure(unitPriceUsd)];

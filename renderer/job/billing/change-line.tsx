@@ -4,7 +4,7 @@ import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { dollars } from './billing-words.ts';
-import { kindChoices, type TypedLine, typedLineUsd } from './change-form.ts';
+import { blanksOf, kindChoices, type TypedLine, typedLineUsd } from './change-form.ts';
 
 const entries = [
   { key: 'description', label: 'Work', maxLength: 300 },
@@ -28,11 +28,14 @@ export function ChangeLine(props: {
   /** Whether the client of this job pays sales tax at all. */
   readonly isTaxed: boolean;
   readonly problemAt: (path: string) => string | null;
+  /** Entries that were left blank are told, once it was tried to save. */
+  readonly tellsBlanks: boolean;
   readonly onChange: (part: Partial<TypedLine>) => void;
   readonly onRemove: () => void;
 }) {
   const { line, index, phases, problemAt, onChange } = props;
   const amount = typedLineUsd(line);
+  const blanks = props.tellsBlanks ? blanksOf(line) : [];
   const phaseChoices = (phases.includes(line.phase) ? phases : [...phases, line.phase]).map((phase) => ({
     id: phase,
     label: phase,
@@ -46,7 +49,7 @@ export function ChangeLine(props: {
             label={label}
             value={line[key]}
             onChange={(text) => onChange({ [key]: text })}
-            problem={problemAt(`order.lines.${index}.${key}`)}
+            problem={blanks.includes(key) ? 'Enter it.' : problemAt(`order.lines.${index}.${key}`)}
             maxLength={maxLength}
           />
         ))}

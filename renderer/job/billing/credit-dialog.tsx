@@ -21,8 +21,11 @@ export function CreditDialog(props: {
   const [amountUsd, setAmount] = useState(leftUsd);
   const [reason, setReason] = useState('');
   const [issuedOn, setIssuedOn] = useState(billing.today);
+  const [isTried, setTried] = useState(false);
   const submit = useSubmit('billing.credit');
   const credit = async (): Promise<void> => {
+    setTried(true);
+    if (reason.trim() === '' || issuedOn === '') return;
     const made = await submit.send({ invoiceId: invoice.id, amountUsd, reason, issuedOn });
     if (made === undefined) return;
     onClose();
@@ -67,7 +70,7 @@ export function CreditDialog(props: {
             label="Why"
             value={reason}
             onChange={setReason}
-            problem={submit.problemAt('reason')}
+            problem={isTried && reason.trim() === '' ? 'Say why.' : submit.problemAt('reason')}
             maxLength={1000}
           />
         </div>

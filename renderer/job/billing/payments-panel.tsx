@@ -98,6 +98,7 @@ function PaymentForm({ jobId, billing }: { readonly jobId: string; readonly bill
   return (
     <form
       className="payment-form"
+      noValidate
       onSubmit={(event) => {
         event.preventDefault();
         void save();

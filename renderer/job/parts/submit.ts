@@ -13,6 +13,8 @@ export type Submit<N extends CommandName> = {
   readonly problemAt: (path: string) => string | null;
   /** The sentence of what belongs to no field; null where all is well. */
   readonly problem: (fields: readonly string[]) => string | null;
+  /** Lets go of what was wrong, once the form is changed. */
+  readonly clear: () => void;
 };
 
 /** Sends a command from a form and keeps what was wrong with it until it is sent again. */
@@ -35,5 +37,6 @@ export function useSubmit<N extends CommandName>(command: N): Submit<N> {
     },
     problemAt: (path) => (at === path ? sentence() : null),
     problem: (fields) => (at !== undefined && fields.includes(at) ? null : sentence()),
+    clear: () => setProblem(null),
   };
 }
