@@ -30,11 +30,26 @@ export const queryClient = new QueryClient({
 
 /** Which answers become old when a topic changes. */
 const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName[]>> = {
-  jobs: ['jobs.list', 'jobs.get', 'customers.list', 'estimates.list', 'quotes.list', 'money.shop'],
-  prices: ['prices.list', 'prices.ofItem'],
+  jobs: [
+    'jobs.list',
+    'jobs.get',
+    'customers.list',
+    'estimates.list',
+    'quotes.list',
+    'money.shop',
+    'stock.list',
+  ],
+  prices: [
+    'prices.list',
+    'prices.ofItem',
+    'prices.histories',
+    'prices.changesSince',
+    'prices.spread',
+    'prices.indexes',
+  ],
   settings: ['settings.get', 'settings.logo', 'learning.get'],
-  stock: [],
-  money: ['costs.get', 'billing.get'],
+  stock: ['stock.list'],
+  money: ['costs.get', 'billing.get', 'money.shop', 'money.closeOut', 'learning.get'],
 };
 
 /**
