@@ -61,8 +61,10 @@ test('a learned rate is proposed with its jobs, changes when one is left out, an
   await takePictures(page, 'money-learned');
   expect(await accessFaults(page)).toEqual([]);
   const before = await row.getByRole('button', { name: /^Take/ }).textContent();
-  await row.getByRole('button', { name: 'Leave out Framing of Brackenhall cottage, north eave' }).click();
-  await row.getByText('left out').waitFor(patient);
+  await page.getByRole('button', { name: 'Leave out Framing of Brackenhall cottage, north eave' }).click();
+  await page
+    .getByRole('button', { name: 'Count Framing of Brackenhall cottage, north eave' })
+    .waitFor(patient);
   await expect.poll(() => row.getByRole('button', { name: /^Take/ }).textContent()).not.toBe(before);
   const offered = (await row.getByRole('button', { name: /^Take/ }).textContent())?.replace('Take ', '');
   await row.getByRole('button', { name: /^Take/ }).click();

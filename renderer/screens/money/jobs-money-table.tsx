@@ -25,7 +25,9 @@ export function JobsMoneyTable(props: {
         foot={
           totals === null ? undefined : (
             <tr>
-              <th scope="row">All of them</th>
+              <th scope="row" className="align-left">
+                All of them
+              </th>
               {[
                 totals.contractUsd,
                 totals.billedUsd,

@@ -1,11 +1,10 @@
 import { findLabourTask } from '../../../core/takeoff/labour-tasks.ts';
-import { attempt } from '../../host/attempt.ts';
 import { useAnswer } from '../../host/queries.ts';
 import { Answer } from '../../kit/answer.tsx';
-import { Button } from '../../kit/button.tsx';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { EmptyState } from '../../kit/empty-state.tsx';
 import { Panel } from '../../kit/panel.tsx';
+import { CountedHours } from './counted-hours.tsx';
 import { LearnedOffer } from './learned-offer.tsx';
 import { MaterialsPanel } from './materials-panel.tsx';
 import { type LearnedRate, percentWords } from './money-words.ts';
@@ -15,7 +14,7 @@ export function LearnedPart() {
   const learning = useAnswer('learning.get', {});
   return (
     <Answer query={learning}>
-      {({ rates, materials }) =>
+      {({ rates, materials, accuracy }) =>
         rates.length === 0 ? (
           <Panel title="Hours by task">
             <EmptyState title="No finished job has taught anything yet.">
@@ -25,6 +24,7 @@ export function LearnedPart() {
           </Panel>
         ) : (
           <>
+            <CountedHours rates={rates} accuracy={accuracy} />
             <Panel title="Hours by task" look="flush">
               <DataTable
                 label="Hours by task from finished jobs"
@@ -59,7 +59,20 @@ const columns: readonly TableColumn<LearnedRate>[] = [
       </span>
     ),
   },
-  { id: 'jobs', title: 'What the jobs took', cell: (rate) => <RateJobs rate={rate} /> },
+  {
+    id: 'jobs',
+    title: 'What each job took',
+    cell: ({ jobs }) => (
+      <span className="rate-values">
+        {jobs.map((job) => (
+          <span key={job.jobId} className={job.leftOut ? 'rate-out' : undefined} title={job.jobName}>
+            {job.rate}
+            {job.standsOut ? ' (stands out)' : ''}
+          </span>
+        ))}
+      </span>
+    ),
+  },
   { id: 'mean', title: 'Mean', align: 'right', cell: ({ mean }) => (mean === null ? '–' : `${mean} h`) },
   {
     id: 'median',
@@ -77,33 +90,4 @@ const columns: readonly TableColumn<LearnedRate>[] = [
 
 function labelOf(task: string): string {
   return findLabourTask(task)?.label ?? task;
-}
-
-function RateJobs({ rate }: { readonly rate: LearnedRate }) {
-  return (
-    <ul className="rate-jobs">
-      {rate.jobs.map((job) => (
-        <li key={job.jobId}>
-          <span className={job.leftOut ? 'rate-out' : undefined}>
-            {job.rate} h, {job.jobName}
-          </span>
-          {job.standsOut ? <span className="tag tag-care">stands out</span> : null}
-          {job.leftOut ? <span className="tag">left out</span> : null}
-          <Button
-            tone="quiet"
-            aria-label={`${job.leftOut ? 'Count' : 'Leave out'} ${job.phase} of ${job.jobName}`}
-            onPress={() =>
-              void attempt('learning.leaveOut', {
-                jobId: job.jobId,
-                phase: job.phase,
-                leftOut: !job.leftOut,
-              })
-            }
-          >
-            {job.leftOut ? 'Count it' : 'Leave out'}
-          </Button>
-        </li>
-      ))}
-    </ul>
-  );
 }

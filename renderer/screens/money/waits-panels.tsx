@@ -38,7 +38,7 @@ function QuotesWait({ money }: { readonly money: ShopMoney }) {
                   <Link href={`/jobs/${quote.jobId}/quote`}>{quote.jobName}</Link>
                 </th>
                 <td>
-                  {quote.number}, sent {quote.sentOn}
+                  {quote.number}, <span className="no-wrap">sent {quote.sentOn}</span>
                   <br />
                   <span className={quote.daysLeft <= 7 ? 'tag tag-care' : 'muted'}>
                     {leftWords(quote.daysLeft)}
@@ -55,10 +55,7 @@ function QuotesWait({ money }: { readonly money: ShopMoney }) {
 }
 
 function WorkWaits({ money }: { readonly money: ShopMoney }) {
-  const behind = money.jobs.filter(
-    ({ finishedOn, overBilledUsd, contractUsd, billedUsd }) =>
-      Number(overBilledUsd) < 0 || (finishedOn !== null && Number(contractUsd) > Number(billedUsd)),
-  );
+  const behind = money.jobs.filter(({ overBilledUsd }) => Number(overBilledUsd) < 0);
   return (
     <Panel title="Work to be billed" look="flush">
       {behind.length === 0 ? (
@@ -119,7 +116,7 @@ function BillsWait({ money }: { readonly money: ShopMoney }) {
                     <Link href={`/jobs/${invoice.jobId}/billing`}>{invoice.jobName}</Link>
                   </th>
                   <td>
-                    {invoice.number}, due {invoice.dueOn}
+                    {invoice.number}, <span className="no-wrap">due {invoice.dueOn}</span>
                     <br />
                     <span className={invoice.daysPast > 0 ? 'tag tag-care' : 'muted'}>
                       {lateWords(invoice.daysPast)}
