@@ -113,7 +113,8 @@ function changeEntries(db: WritableDb, from: PriceEntries, to: PriceEntries): Re
   if (row === undefined || from.id !== to.id) return fail({ code: 'not-found', what: 'price item' });
   const now = priceEntriesOf(row);
   const names = changedEntries(from, to);
-  const other = names.find((name) => now[name] !== from[name]);
+  // What it is to be it may be already: then an answer was lost, and the change comes again.
+  const other = names.find((name) => now[name] !== from[name] && now[name] !== to[name]);
   if (other !== undefined)
     return fail({
       code: 'prices',
