@@ -44,6 +44,12 @@ export function quoteRecord(
   };
 }
 
+/** The figures of the way that the client took, or of the one that is offered first. */
+export function resultTaken(record: QuoteRecord, chosen: { readonly id: string } | null): JobResult {
+  const way = chosen === null ? undefined : record.ways?.find(({ id }) => id === chosen.id);
+  return way?.result ?? record.result;
+}
+
 /** Why a quote cannot be sent as it was made; null where it can. */
 export function notReady(record: QuoteRecord, knowing: boolean): Problem | null {
   const payments = record.input.design.offer?.payments ?? [];

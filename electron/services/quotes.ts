@@ -23,7 +23,7 @@ import { keptSheet } from './kept-sheets.ts';
 import { printSheet } from './print-sheet.ts';
 import { computeProven, provenSupplierCosts } from './proven-job.ts';
 import { provenWays } from './proven-ways.ts';
-import { notReady, quoteRecord, type QuoteRecord } from './quote-record.ts';
+import { notReady, quoteRecord, type QuoteRecord, resultTaken } from './quote-record.ts';
 
 type QuoteCommands =
   | 'quotes.make'
@@ -127,9 +127,9 @@ export function quoteHandlers(context: Context): Pick<Handlers, QuoteCommands> {
       const other = withId === null ? null : store.read((db) => getQuote(db, withId));
       if (quote === undefined || other === undefined) return fail(noQuote);
       if (!quote.intact || other?.intact === false) return fail({ code: 'shop-file-damaged' });
-      const before = (quote.record as QuoteRecord).result.estimate;
+      const before = resultTaken(quote.record as QuoteRecord, quote.chosen).estimate;
       if (other !== null) {
-        const after = (other.record as QuoteRecord).result.estimate;
+        const after = resultTaken(other.record as QuoteRecord, other.chosen).estimate;
         const change = compareEstimates(before, after);
         return ok({ ...change, lines: [...change.lines], asOf: after.asOf });
       }

@@ -78,6 +78,79 @@ export function checkQuotes(asker: Asker): void {
     expect(await problem('quotes.decide', decide)).toEqual({ code: 'changed-elsewhere', what: 'quote' });
   });
 
+  test('the way that the client takes is what quotes are held against each other by; no other can be taken', async () => {
+    const { id: jobId } = await value('jobs.import', { text: sampleText });
+    const { id } = await value('quotes.make', { jobId });
+    const { ways, unanswered } = await value('quotes.ways', { id });
+    expect(unanswered).toEqual([]);
+    expect(ways.map(({ name }) => name)).toEqual(['Eaves and gable', 'Eaves alone', 'Open tails, no soffit']);
+    const [offered, alone] = ways;
+    expect(alone?.differences).toEqual(['The gable stays as it is.']);
+    await value('quotes.send', { id });
+    const { today } = await value('app.info', {});
+    const take = (wayId: string) => ({ id, decision: 'accepted' as const, on: today, note: '', wayId });
+    expect(await problem('quotes.decide', take('a9'))).toEqual({
+      code: 'offer',
+      fault: { what: 'no-such-way' },
+    });
+    await value('quotes.decide', take('a1'));
+    const [shown] = await value('quotes.list', { jobId });
+    expect(shown?.chosen).toEqual({ id: 'a1', name: 'Eaves alone', totalUsd: alone?.totalUsd });
+    expect(shown?.totalUsd).toBe(offered?.totalUsd);
+    const next = await value('quotes.make', { jobId });
+    const change = await value('quotes.compare', { id, withId: next.id });
+    expect(change.totalBeforeUsd).toBe(alone?.totalUsd);
+    expect(change.totalAfterUsd).toBe(offered?.totalUsd);
+  });
+
+  test('a quote that leaves something open is sent only by one who says that he knows', async () => {
+    const file = JSON.parse(sampleText) as { design: { offer: object } };
+    file.design.offer = { ...file.design.offer, notNeeded: [] };
+    const { id: jobId } = await value('jobs.import', { text: JSON.stringify(file) });
+    const { id } = await value('quotes.make', { jobId });
+    const { unanswered } = await value('quotes.ways', { id });
+    expect(unanswered).toContain('lead-safe work');
+    expect(await problem('quotes.send', { id })).toEqual({
+      code: 'offer',
+      fault: { what: 'not-all-asked', questions: unanswered },
+    });
+    await value('quotes.send', { id, knowing: true });
+  });
+
+  test('payments that do not add up keep a quote from being sent, whatever he says he knows', async () => {
+    const file = JSON.parse(sampleText) as { design: { offer: object } };
+    const payments = [{ id: 'p1', when: 'At signing', kind: 'percent', value: '90' }];
+    file.design.offer = { ...file.design.offer, payments };
+    const { id: jobId } = await value('jobs.import', { text: JSON.stringify(file) });
+    const { id } = await value('quotes.make', { jobId });
+    const [{ totalUsd = '' } = {}] = await value('quotes.list', { jobId });
+    expect(await problem('quotes.send', { id, knowing: true })).toEqual({
+      code: 'offer',
+      fault: { what: 'payments-do-not-add-up', leftUsd: (Number(totalUsd) / 10).toFixed(2) },
+    });
+  });
+
+  test('a sent quote keeps the logo it had; a file that is no picture is refused', async () => {
+    expect(await problem('settings.putLogo', { base64: 'R0lGODlh' })).toMatchObject({ code: 'offer' });
+    // Begins as a PNG and is none: it would stop every paper.
+    const broken = Buffer.from(greyPoint, 'base64').subarray(0, 40).toString('base64');
+    expect(await problem('settings.putLogo', { base64: broken })).toMatchObject({ code: 'offer' });
+    await value('settings.putLogo', { base64: greyPoint });
+    expect((await value('settings.logo', {})).logo).toMatchObject({ widthPx: 1, base64: greyPoint });
+    const { id: jobId } = await value('jobs.import', { text: sampleText });
+    const { id } = await value('quotes.make', { jobId });
+    await value('quotes.send', { id });
+    const print = () => value('quotes.paper', { id, sheet: 'quote', paperSize: 'letter' });
+    const before = await print();
+    await value('settings.putLogo', { base64: '' });
+    expect((await value('settings.logo', {})).logo).toBeNull();
+    expect((await print()).pdfBase64).toBe(before.pdfBase64);
+    const bare = await value('quotes.make', { jobId });
+    const without = await value('quotes.paper', { id: bare.id, sheet: 'quote', paperSize: 'letter' });
+    expect(imagesIn(before.pdfBase64)).toBe(1);
+    expect(imagesIn(without.pdfBase64)).toBe(0);
+  });
+
   test('a quote that lacks a price is made, and not sent', async () => {
     const file = JSON.parse(sampleText) as { priceList: { id: string }[]; design: object };
     const { id: jobId } = await value('jobs.import', {
@@ -95,7 +168,18 @@ export function checkQuotes(asker: Asker): void {
     ['quotes.decide', { id: 'gone', decision: 'declined', on: '2026-05-01', note: '' }, 'quote'],
     ['quotes.paper', { id: 'gone', sheet: 'quote', paperSize: 'a4' }, 'quote'],
     ['quotes.compare', { id: 'gone' }, 'quote'],
+    ['quotes.ways', { id: 'gone' }, 'quote'],
   ] as const)('%s of what is gone says so', async (command, input, what) => {
     expect(await problem(command, input)).toEqual({ code: 'not-found', what });
   });
+}
+
+/** A PNG of one grey point. */
+const greyPoint =
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==';
+
+/** How many pictures a PDF carries: ISO 32000-1, 8.9.5, an XObject of subtype Image. */
+function imagesIn(pdfBase64: string): number {
+  const text = Buffer.from(pdfBase64, 'base64').toString('latin1');
+  return text.match(/\/Subtype \/Image/g)?.length ?? 0;
 }

@@ -51,11 +51,13 @@ function Asked({ question: { id, asks, answer } }: { readonly question: Question
         {asks} {answer === null ? <span className="tag tag-care">open</span> : null}
       </span>
       {answer === null || answer.kind === 'not-needed' ? (
-        <div onBlur={() => editor.seal()}>
+        <div className="question-reason" onBlur={() => editor.seal()}>
+          <span className="muted" aria-hidden="true">
+            Not needed because
+          </span>
           <TextField
             label={`Not needed because: ${asks}`}
             labelHidden
-            placeholder="Not needed because …"
             value={typed}
             maxLength={300}
             path={`design.offer.notNeeded.${id}`}

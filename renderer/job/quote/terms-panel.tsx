@@ -23,7 +23,9 @@ export function TermsPanel() {
   return (
     <Panel title="Terms">
       <div className="fields">
-        <JobWords path={`${at}.start`} label="Start" hint="As you would say it" maxLength={200} />
+        <div className="wide">
+          <JobWords path={`${at}.start`} label="Start" hint="As you would say it" maxLength={200} />
+        </div>
         <JobEntry
           path={`${at}.workingDays`}
           label="Takes"
