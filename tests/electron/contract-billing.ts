@@ -1,31 +1,41 @@
 import { expect, test } from 'vitest';
 import type { CommandInput } from '../../core/contract/contract.ts';
+import { formatUsd, usd } from '../../core/units/money.ts';
+import { readPdf } from '../paper/read-pdf.ts';
 import type { Asker } from './contract-asker.ts';
 import { acceptedJob } from './contract-costs.ts';
+
+const order = (change: object = {}) => ({
+  reason: 'hidden' as const,
+  description: 'Three rotted rafter ends',
+  days: 1,
+  lines: [
+    {
+      id: 'a',
+      phase: 'Framing',
+      kind: 'labour' as const,
+      description: 'Rotted rafter end cut back and sistered',
+      quantity: '3',
+      unit: 'each',
+      unitPriceUsd: '145.00',
+      unitCostUsd: '78.15',
+      unitHours: '1.5',
+    },
+  ],
+  ...change,
+});
+
+/** What a paper says, read back from its own bytes. */
+const linesOf = (paper: { readonly pdfBase64: string }): string =>
+  readPdf(Buffer.from(paper.pdfBase64, 'base64'))
+    .flatMap(({ lines }) => lines)
+    .join('\n');
+const dollars = (amount: string): string => formatUsd(usd(amount));
 
 /** Change orders, invoices, credits, payments: frozen, numbered without gaps, adding up. */
 export function checkBilling(asker: Asker): void {
   const { value, problem } = asker;
   const day = '2026-05-20';
-  const order = (change: object = {}) => ({
-    reason: 'hidden' as const,
-    description: 'Three rotted rafter ends',
-    days: 1,
-    lines: [
-      {
-        id: 'a',
-        phase: 'Framing',
-        kind: 'labour' as const,
-        description: 'Rotted rafter end cut back and sistered',
-        quantity: '3',
-        unit: 'each',
-        unitPriceUsd: '145.00',
-        unitCostUsd: '78.15',
-        unitHours: '1.5',
-      },
-    ],
-    ...change,
-  });
   type Ask = CommandInput<'billing.issue'>['ask'];
   const issue = (jobId: string, ask: Ask) => value('billing.issue', { jobId, ask, issuedOn: day });
   const everything = async (jobId: string, percent: string) =>
@@ -147,5 +157,111 @@ export function checkBilling(asker: Asker): void {
     expect(await problem('billing.moveChange', { id, to: 'approved', on: day })).toMatchObject({
       fault: { what: 'change-below-billed' },
     });
+  });
+
+  test('an issued invoice says every figure of its record, and prints the same after the shop has another name', async () => {
+    const jobId = await acceptedJob(asker);
+    const { id } = await value('billing.saveChange', { jobId, id: null, order: order() });
+    await value('billing.moveChange', { id, to: 'approved', on: day });
+    const percents = await everything(jobId, '40');
+    const ask: Ask = { kind: 'progress', percents, retainagePercent: '5', showsQuantities: true };
+    const figures = await value('billing.preview', { jobId, ask });
+    const invoice = await value('billing.issue', {
+      jobId,
+      ask,
+      issuedOn: day,
+      seenUsd: figures.totalUsd,
+    });
+    const print = () => value('billing.invoicePaper', { id: invoice.id, paperSize: 'letter' });
+    const paper = await print();
+    const lines = linesOf(paper);
+    for (const amount of [
+      figures.quotedUsd,
+      ...figures.changes.map(({ priceUsd }) => priceUsd),
+      figures.revisedUsd,
+      ...figures.parts.flatMap(({ priceUsd, doneUsd }) => [priceUsd, doneUsd]),
+      figures.workToDateUsd,
+      `-${figures.retainedUsd}`,
+      figures.amountUsd,
+      figures.totalUsd,
+      figures.balanceToFinishUsd,
+    ])
+      expect(lines).toContain(dollars(amount));
+    expect(lines).toContain('in place');
+    const { settings, revision } = await value('settings.get', {});
+    await value('settings.save', {
+      settings: { ...settings, shopName: 'Another name' },
+      baseRevision: revision,
+    });
+    expect((await print()).pdfBase64).toBe(paper.pdfBase64);
+  });
+
+  test('a change order prints as it was approved, whatever is approved and renamed later', async () => {
+    const jobId = await acceptedJob(asker);
+    const quoted = (await value('billing.get', { jobId })).summary?.quotedUsd ?? '';
+    const make = async () => {
+      const { id } = await value('billing.saveChange', { jobId, id: null, order: order() });
+      await value('billing.moveChange', { id, to: 'approved', on: day });
+      return id;
+    };
+    const first = await make();
+    const print = (id: string) => value('billing.changePaper', { id, paperSize: 'letter' });
+    const paper = await print(first);
+    expect(linesOf(paper)).toContain(`Contract before this change ${dollars(quoted)}`);
+    const second = await make();
+    const after = (Number(quoted) + 435).toFixed(2);
+    expect(linesOf(await print(second))).toContain(`Contract before this change ${dollars(after)}`);
+    expect((await print(first)).pdfBase64).toBe(paper.pdfBase64);
+  });
+
+  test('what was approved from the design is not counted again by the next change from the design', async () => {
+    const jobId = await acceptedJob(asker);
+    const redesign = async (id: string) => {
+      const job = await value('jobs.get', { id: jobId });
+      const extra = {
+        id,
+        description: 'More tarps',
+        phase: 'Protect and stage' as const,
+        kind: 'equipment' as const,
+        quantity: '1',
+        unit: 'each',
+        unitCostUsd: '100',
+      };
+      const design = { ...job.design, extraCosts: [...job.design.extraCosts, extra] };
+      await value('jobs.save', { id: jobId, baseRevision: job.revision, design });
+      return value('billing.changeFromDesign', { jobId });
+    };
+    const first = await redesign('tarps-1');
+    const made = first.order ?? order();
+    const { id } = await value('billing.saveChange', { jobId, id: null, order: made });
+    expect((await value('billing.changeFromDesign', { jobId })).open).toEqual([1]);
+    await value('billing.moveChange', { id, to: 'approved', on: day });
+    expect(await value('billing.changeFromDesign', { jobId })).toMatchObject({ order: null, open: [] });
+    expect(Number((await redesign('tarps-2')).priceUsd)).toBeLessThan(2 * Number(first.priceUsd));
+  });
+
+  test('a bill that comes to something else by now than was shown is not issued', async () => {
+    const jobId = await acceptedJob(asker);
+    const shown = await value('billing.preview', { jobId, ask: { kind: 'final' } });
+    await issue(jobId, { kind: 'deposit', depositUsd: '250' });
+    const refused = await problem('billing.issue', {
+      jobId,
+      ask: { kind: 'final' },
+      issuedOn: day,
+      seenUsd: shown.totalUsd,
+    });
+    expect(refused).toMatchObject({ code: 'billing', fault: { what: 'bill-moved' } });
+    expect((await value('billing.get', { jobId })).invoices).toHaveLength(1);
+  });
+
+  test('all papers of the shop together are numbered without a gap, and the settings name the next', async () => {
+    const all = (await value('jobs.list', { search: '', archived: false })).map(({ id }) => id);
+    const books = await Promise.all(all.map((jobId) => value('billing.get', { jobId })));
+    const numbers = books
+      .flatMap(({ invoices }) => invoices.map(({ number }) => number))
+      .sort((a, b) => a - b);
+    const first = numbers[0] ?? 0;
+    expect(numbers).toEqual(numbers.map((_, index) => first + index));
+    expect((await value('settings.get', {})).settings.nextInvoiceNumber).toBe(first + numbers.length);
   });
 }
