@@ -3,7 +3,7 @@ import type { CreditFigures } from '../billing/credit.ts';
 import type { InvoiceFigures } from '../billing/invoice.ts';
 import type { JobInfo } from '../job/job-file.ts';
 import type { ShopSettings } from '../pricing/shop-settings.ts';
-import { decimalText, formatUsd, type Usd, usd } from '../units/money.ts';
+import { formatUsd, type Usd, usd } from '../units/money.ts';
 import type { Block, Row, Sheet } from './sheet.ts';
 import { moneyHead } from './sheet-head.ts';
 
@@ -52,7 +52,7 @@ export function invoiceSheet(
         ...figures.changes.map(({ description, priceUsd }): Amount => [description, priceUsd]),
         ['Contract as it stands', figures.revisedUsd, 'subtotal'],
       ]),
-      ...workBlocks(figures, putInPlace),
+      ...workBlocks(figures),
       { kind: 'heading', text: 'This invoice' },
       amounts(billSums(figures)),
       {
@@ -67,6 +67,7 @@ export function invoiceSheet(
         small: true,
         text: `Please pay by ${paper.dueOn} and name invoice ${paper.number}.`,
       },
+      ...placeBlocks(figures, putInPlace),
     ],
   };
 }
@@ -130,10 +131,10 @@ export function partyFacts(job: JobInfo): readonly (readonly [string, string])[]
   ];
 }
 
-function workBlocks(figures: InvoiceFigures, putInPlace: readonly PutInPlace[]): readonly Block[] {
+function workBlocks(figures: InvoiceFigures): readonly Block[] {
   if (figures.parts.length === 0) return [];
-  const rows = figures.parts.flatMap((part): readonly Row[] => [
-    {
+  const rows = figures.parts.map(
+    (part): Row => ({
       cells: [
         part.label,
         formatUsd(part.priceUsd),
@@ -141,19 +142,8 @@ function workBlocks(figures: InvoiceFigures, putInPlace: readonly PutInPlace[]):
         formatUsd(part.doneUsd),
         formatUsd(usd(new Decimal(part.doneUsd).minus(part.doneBeforeUsd))),
       ],
-    },
-    ...(putInPlace.find(({ key }) => key === part.key)?.rows ?? []).map(
-      ({ what, unit, total, toDate, sinceLast }): Row => ({
-        cells: [
-          `${what}: ${toDate} of ${total} ${unit} in place, ${sinceLast} since the last`,
-          '',
-          '',
-          '',
-          '',
-        ],
-      }),
-    ),
-  ]);
+    }),
+  );
   const before = figures.parts.reduce((sum, part) => sum.plus(part.doneBeforeUsd), new Decimal(0));
   return [
     { kind: 'heading', text: 'Work done to date' },
@@ -179,6 +169,34 @@ function workBlocks(figures: InvoiceFigures, putInPlace: readonly PutInPlace[]):
           style: 'subtotal',
         },
       ],
+    },
+  ];
+}
+
+/** The quantities that stand behind the work to date, part by part. */
+function placeBlocks(figures: InvoiceFigures, putInPlace: readonly PutInPlace[]): readonly Block[] {
+  const told = putInPlace.filter(({ rows }) => rows.length > 0);
+  if (told.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'In place to date' },
+    {
+      kind: 'table',
+      columns: [
+        { title: 'What', align: 'left', share: 5 },
+        { title: 'Unit', align: 'left', share: 0 },
+        { title: 'In all', align: 'right', share: 0 },
+        { title: 'In place', align: 'right', share: 0 },
+        { title: 'Since the last', align: 'right', share: 0 },
+      ],
+      rows: told.flatMap(({ key, rows }): readonly Row[] => [
+        {
+          cells: [figures.parts.find((part) => part.key === key)?.label ?? '', '', '', '', ''],
+          style: 'group',
+        },
+        ...rows.map(({ what, unit, total, toDate, sinceLast }) => ({
+          cells: [what, unit, total, toDate, sinceLast],
+        })),
+      ]),
     },
   ];
 }
@@ -237,9 +255,4 @@ function noteBlocks(note: string): readonly Block[] {
 
 function negative(amount: Usd): Usd {
   return usd(new Decimal(amount).neg());
-}
-
-/** A quantity as far as it is in place, to hundredths half up. */
-export function shareInPlace(quantity: string, percent: string): string {
-  return decimalText(new Decimal(quantity).times(percent).div(100).toDecimalPlaces(2, Decimal.ROUND_HALF_UP));
 }

@@ -1,6 +1,6 @@
 import { Decimal } from 'decimal.js';
 import type { BilledPart } from '../../core/billing/invoice.ts';
-import { type PutInPlace, shareInPlace } from '../../core/documents/invoice-sheet.ts';
+import type { PutInPlace } from '../../core/documents/invoice-sheet.ts';
 import { costPhaseOf } from '../../core/jobcost/cost-phases.ts';
 import type { JobCostSettings } from '../../core/pricing/shop-settings.ts';
 import type { Takeoff } from '../../core/takeoff/takeoff-types.ts';
@@ -38,15 +38,27 @@ export function putInPlaceOf(
               const total = decimalText(
                 group.reduce((sum, { quantity }) => sum.plus(quantity), new Decimal(0)),
               );
-              const toDate = shareInPlace(total, percent);
+              const unit = group[0]?.unit ?? '';
+              const toDate = inPlace(total, percent, unit);
               return {
                 what: group[0]?.clientWording ?? '',
-                unit: group[0]?.unit ?? '',
-                total,
+                unit,
+                total: inPlace(total, '100', unit),
                 toDate,
-                sinceLast: decimalText(new Decimal(toDate).minus(shareInPlace(total, percentBefore))),
+                sinceLast: new Decimal(toDate)
+                  .minus(inPlace(total, percentBefore, unit))
+                  .toFixed(placesOf(unit)),
               };
             }),
     };
   });
+}
+
+/** How much of a quantity is in place: pieces to the whole piece, feet to tenths, half up. */
+function inPlace(total: string, percent: string, unit: string): string {
+  return new Decimal(total).times(percent).div(100).toFixed(placesOf(unit), Decimal.ROUND_HALF_UP);
+}
+
+function placesOf(unit: string): number {
+  return unit === 'LF' || unit === 'SF' ? 1 : 0;
 }

@@ -187,7 +187,7 @@ export function checkBilling(asker: Asker): void {
       figures.balanceToFinishUsd,
     ])
       expect(lines).toContain(dollars(amount));
-    expect(lines).toContain('in place');
+    expect(lines).toContain('In place to date');
     const { settings, revision } = await value('settings.get', {});
     await value('settings.save', {
       settings: { ...settings, shopName: 'Another name' },

@@ -120,7 +120,8 @@ export function ChangeEditor(props: {
                 icon={<Plus size={14} aria-hidden="true" />}
                 onPress={() => addLine(agreedLine(typed, billing, agreed))}
               >
-                {agreed.what}, {dollars(agreed.priceUsd)} {agreed.unit}
+                {agreed.what}, {dollars(agreed.priceUsd)}{' '}
+                {agreed.unit === 'each' ? 'each' : `a ${agreed.unit}`}
               </Button>
             ))}
           </div>
