@@ -40,7 +40,7 @@ export function jobReportSheet(of: {
       {
         kind: 'table',
         columns: [
-          { title: 'Phase', align: 'left', share: 3 },
+          { title: 'Phase', align: 'left', share: 2 },
           { title: 'Hours reckoned', align: 'right', share: 0 },
           { title: 'Hours taken', align: 'right', share: 0 },
           { title: 'Cost reckoned', align: 'right', share: 0 },
@@ -68,12 +68,14 @@ export function jobReportSheet(of: {
 
 function earnedFacts(closeOut: CloseOut): Block {
   const outcome = jobOutcome(closeOut);
+  const { owner } = closeOut.words;
   const hours =
-    closeOut.words.owner === null
+    owner === null
       ? []
       : ([
+          ["Owner's hours", `${outcome.ownerHours}, ${owner}`],
           [
-            `An hour of ${closeOut.words.owner}, of ${outcome.ownerHours}`,
+            'Each of them earned',
             `${perHour(outcome.ownerHourUsd)}; ${perHour(outcome.ownerHourAfterOverheadUsd)} after overhead`,
           ],
         ] as const);
@@ -96,7 +98,7 @@ function margin(amount: Usd, percent: DecimalText | null): string {
 }
 
 function perHour(amount: Usd | null): string {
-  return amount === null ? 'not said' : `${formatUsd(amount)} an hour`;
+  return amount === null ? 'not said' : formatUsd(amount);
 }
 
 function wholeOf({ phases, budgetUsd, actualUsd }: CloseOut['figures']): Phase {

@@ -14,10 +14,10 @@ export type Question = Pick<ForgottenTopic, 'id' | 'asks' | 'short'> & { readonl
 /**
  * Holds a quote against what is usually forgotten in such work (job.md 2 and 5; common practice, no source, but where a
  * topic names one). Each is answered by a line of the estimate, by an exclusion, by an entry, or by `not needed because`.
- * @returns the questions that this job raises, in the order of the work.
+ * @returns the questions that this job raises, in the order of the work; then those that finished jobs taught the shop.
  */
 export function completeness(input: JobInput, result: JobResult): readonly Question[] {
-  return forgottenTopics
+  return [...forgottenTopics, ...input.settings.reminders.map(reminderTopic)]
     .filter(({ raisedBy }) => raisedBy === undefined || raisedBy(input))
     .map((topic) => ({
       id: topic.id,
@@ -25,6 +25,11 @@ export function completeness(input: JobInput, result: JobResult): readonly Quest
       short: topic.short,
       answer: answerOf(topic, input, result),
     }));
+}
+
+/** What a finished job taught: no line is known to answer it, so the person does. */
+function reminderTopic({ id, text, from }: JobInput['settings']['reminders'][number]): ForgottenTopic {
+  return { id, asks: text, short: from === '' ? 'your own question' : `what ${from} taught` };
 }
 
 /** What a quote does not say yet, by short names. */

@@ -105,10 +105,12 @@ test('an estimate tells beside its labour what finished jobs took', async () => 
     .getByRole('navigation', { name: 'Sections of the job' })
     .getByRole('link', { name: 'Estimate' })
     .click();
-  await page
-    .getByText(/The last 3 jobs: .* h, used/)
-    .first()
-    .waitFor(patient);
+  const told = page.getByText(/The last 3 jobs: .* h, used/);
+  await told.first().waitFor(patient);
+  expect(await told.count()).toBeGreaterThan(5);
+  const bought = page.getByRole('row', { name: /Fernhollow Lumber/ });
+  expect(await bought.count()).toBeGreaterThan(0);
+  expect(await bought.getByText(/h, used/).count()).toBe(0);
   await takePictures(page, 'estimate-learned');
 });
 

@@ -20,6 +20,11 @@ function cents(amount: string | undefined): number {
   return Math.round(Number(amount ?? Number.NaN) * 100);
 }
 
+/** What the last column adds up to. [cents] */
+function sum(rows: readonly (readonly string[])[]): number {
+  return rows.reduce((total, row) => total + cents(row.at(-1)), 0);
+}
+
 describe('the invented shop with jobs behind it', () => {
   let first = '';
   const folder = mkdtempSync(join(tmpdir(), 'eavewright-'));
@@ -162,7 +167,6 @@ describe('the invented shop with jobs behind it', () => {
       const read = readCsv(strFromU8(files[`${name}.csv`] ?? new Uint8Array()));
       return read.ok ? read.value.rows : [];
     };
-    const sum = (rows: string[][]): number => rows.reduce((total, row) => total + cents(row.at(-1)), 0);
     const { jobs } = await value('money.shop', {});
     const all = (pick: (job: (typeof jobs)[number]) => string): number =>
       jobs.reduce((total, job) => total + cents(pick(job)), 0);

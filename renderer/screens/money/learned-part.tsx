@@ -24,7 +24,6 @@ export function LearnedPart() {
           </Panel>
         ) : (
           <>
-            <CountedHours rates={rates} accuracy={accuracy} />
             <Panel title="Hours by task" look="flush">
               <DataTable
                 label="Hours by task from finished jobs"
@@ -39,6 +38,7 @@ export function LearnedPart() {
                 way. A job that stands out counts until you leave it out.
               </p>
             </Panel>
+            <CountedHours rates={rates} accuracy={accuracy} />
             {materials.length === 0 ? null : <MaterialsPanel materials={materials} />}
           </>
         )
