@@ -2,10 +2,10 @@ import { z } from 'zod';
 import { billingCommands } from './billing-commands.ts';
 import { id, namedBytes, namedText, none, paperSize, printedSheet, read, write } from './command.ts';
 import { costCommands } from './cost-commands.ts';
-import { cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
+import { costStaircaseSchema, cutPlanSchema, cuttingProblemSchema } from './cutting-schemas.ts';
 import { keptSheetKinds, sheetKinds } from '../documents/sheet.ts';
 import { designSchema } from '../eave/design-document.ts';
-import { customerSchema, jobInfoSchema } from '../job/job-file.ts';
+import { customerSchema, jobFileSchema, jobInfoSchema } from '../job/job-file.ts';
 import { civilDate } from '../pricing/civil-date-field.ts';
 import { priceItemSchema, priceObservationSchema } from '../pricing/price-list.ts';
 import { shopSettingsSchema } from '../pricing/shop-settings.ts';
@@ -200,6 +200,31 @@ export const contract = {
           ended: z.enum(['proven', 'limit', 'stopped', 'no-plan']),
         }),
       ),
+    }),
+  ),
+  /**
+   * Reckons the boards' cost of a job over one eave's overhang; tells of it as far as it is known by events under
+   * `solveId`. Null where it was superseded; `enough` answers what there is. The plans are those of today's overhang.
+   */
+  'cutting.staircase': read(
+    z
+      .strictObject({
+        solveId: id,
+        job: jobFileSchema.omit({ format: true, version: true }),
+        eaveId: id,
+        /** As the design gives the overhang. [in] */
+        fromIn: z.number().min(0.5).max(96),
+        toIn: z.number().min(0.5).max(96),
+        /** Longest search for proofs, once every overhang is reckoned. [ms] */
+        limitMs: z.int().min(1).max(longestSearchMs),
+      })
+      .refine(({ fromIn, toIn }) => toIn >= fromIn && toIn - fromIn <= 24, {
+        message: 'A staircase reaches over 24 in. of overhang at most, from the least to the most.',
+        path: ['toIn'],
+      }),
+    z.strictObject({
+      staircase: costStaircaseSchema.nullable(),
+      plans: z.array(z.strictObject({ key: z.string(), plan: cutPlanSchema })),
     }),
   ),
   /**

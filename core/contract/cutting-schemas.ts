@@ -113,3 +113,22 @@ export const cutPlanSchema = z.strictObject({
   oneLengthUsd: usdText.nullable(),
   oneLengthFt: z.number().nullable(),
 });
+
+const inches = z.number().min(0).max(1000);
+const placeCost = {
+  boardsUsd: usdText.nullable(),
+  boundUsd: usdText.nullable(),
+  proof: z.enum(['exact-bound', 'solver-tree', 'none']),
+  hasNoBoard: z.boolean(),
+};
+
+/** A staircase of core/job, as the host answers it. Lengths in inches. */
+export const costStaircaseSchema = z.strictObject({
+  steps: z
+    .array(z.strictObject({ ...placeCost, fromOverhangIn: inches, toOverhangIn: inches }))
+    .max(2000)
+    .readonly(),
+  todayIn: inches,
+  cheaper: z.array(z.strictObject({ overhangIn: inches, savesUsd: usdText })).readonly(),
+  asFarAsIn: inches,
+});

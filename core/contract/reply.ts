@@ -1,3 +1,4 @@
+import type { CostStaircase } from '../job/cost-staircase.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Usd } from '../units/money.ts';
 
@@ -7,7 +8,7 @@ export type Reply<T> =
   | { readonly ok: false; readonly problem: Problem };
 
 /** Something the host tells the page without being asked. */
-export type HostEvent = ChangeEvent | SolvingEvent | ImportingEvent;
+export type HostEvent = ChangeEvent | SolvingEvent | StaircaseEvent | ImportingEvent;
 
 /** A write made these different. `money`: what jobs took and what was billed for them. */
 export type ChangeEvent = {
@@ -26,6 +27,18 @@ export type SolvingEvent = {
   readonly costUsd: Usd;
   readonly boundUsd: Usd;
   /** Parts that are finished, and parts in all. [-] */
+  readonly done: number;
+  readonly of: number;
+};
+
+/** A cost staircase as far as it is known. */
+export type StaircaseEvent = {
+  readonly kind: 'staircase';
+  /** The id that the page gave it. */
+  readonly solveId: string;
+  readonly staircase: CostStaircase;
+  /** Overhangs that are reckoned, and those in all; then, of stocks at an overhang, those searched. [-] */
+  readonly stage: 'reckoning' | 'searching';
   readonly done: number;
   readonly of: number;
 };

@@ -21,11 +21,14 @@ import { sawOf } from './saw-of.ts';
 import { usd } from '../units/money.ts';
 import { inchesOf, nearestSixteenth } from '../units/sixteenths.ts';
 
+/** A problem of one stock, by its `problemKey`. */
+type KeyedCutting = { readonly key: string; readonly problem: CuttingProblem };
+
 /** The boards to buy, stock by stock, and the pieces that no board could be planned for. */
 export type LumberPlan = {
   readonly cutPlans: readonly CutPlan[];
   /** What each plan answers, in the same order. */
-  readonly cuttingProblems: readonly { readonly key: string; readonly problem: CuttingProblem }[];
+  readonly cuttingProblems: readonly KeyedCutting[];
   readonly unplanned: readonly UnplannedStock[];
   /** Lengths without a usable price, which the plans go without. */
   readonly leftOut: readonly Problem[];
@@ -36,6 +39,9 @@ export type LumberQuestion = PriceQuestion & { readonly design: Pick<Design, 'cu
 
 /** Pieces that share boards. */
 type Shared = { readonly stock: Stock; readonly pieces: readonly Piece[] };
+
+/** What is to be planned, before any board is chosen. */
+export type LumberProblems = Pick<LumberPlan, 'cuttingProblems' | 'unplanned' | 'leftOut'>;
 
 /**
  * Plans the boards of a job. Pieces that can be cut from the same items of the price list share boards, whatever they
@@ -50,8 +56,33 @@ export function planLumber(
   pieces: readonly Piece[],
   solved?: ReadonlyMap<string, CutPlan>,
 ): LumberPlan {
+  const { cuttingProblems: asked, unplanned: without, leftOut } = lumberProblems(input, pieces);
   const cutPlans: CutPlan[] = [];
-  const cuttingProblems: { readonly key: string; readonly problem: CuttingProblem }[] = [];
+  const cuttingProblems: KeyedCutting[] = [];
+  const unplanned = [...without];
+  for (const { key, problem } of asked) {
+    const known = solved?.get(key);
+    const adopted = known === undefined ? undefined : adoptPlan(problem, known);
+    const plan = adopted === undefined ? planCuts(problem) : ok(adopted);
+    if (plan.ok) {
+      cutPlans.push(plan.value);
+      cuttingProblems.push({ key, problem });
+    } else {
+      const marks = problem.items.map(({ mark }) => mark);
+      unplanned.push({
+        group: stockGroup(problem.stock),
+        stock: problem.stock,
+        marks,
+        problem: plan.problem,
+      });
+    }
+  }
+  return { cutPlans, cuttingProblems, unplanned, leftOut };
+}
+
+/** What the boards of a job have to answer, stock by stock, and the pieces that no board is long enough for. */
+export function lumberProblems(input: LumberQuestion, pieces: readonly Piece[]): LumberProblems {
+  const cuttingProblems: KeyedCutting[] = [];
   const unplanned: UnplannedStock[] = [];
   const leftOut: Problem[] = [];
   const toCut = pieces.filter(({ inPlace }) => inPlace !== true);
@@ -84,16 +115,9 @@ export function planLumber(
       ...saw,
       ...preferencesOf(input, fitting),
     };
-    const key = problemKey(problem);
-    const known = solved?.get(key);
-    const adopted = known === undefined ? undefined : adoptPlan(problem, known);
-    const plan = adopted === undefined ? planCuts(problem) : ok(adopted);
-    if (plan.ok) {
-      cutPlans.push(plan.value);
-      cuttingProblems.push({ key, problem });
-    } else leaveOut(fitting, plan.problem);
+    cuttingProblems.push({ key: problemKey(problem), problem });
   }
-  return { cutPlans, cuttingProblems, unplanned, leftOut };
+  return { cuttingProblems, unplanned, leftOut };
 }
 
 /** What the job wants of the boards of these pieces; pins of other pieces are none of theirs. */

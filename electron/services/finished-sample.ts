@@ -47,6 +47,7 @@ function onDay(context: Context, day: string): Context {
     ...context,
     today: () => day,
     prover: {
+      ...context.prover,
       prove: () => Promise.resolve(fail({ code: 'internal' })),
       close: () => Promise.resolve(),
     },

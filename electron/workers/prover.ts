@@ -3,6 +3,8 @@ import { problemKey } from '../../core/cutting/problem-key.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { ok, type Result } from '../../core/result.ts';
 import type { CuttingEar, CuttingPort } from './cutting-port.ts';
+import { createBriefSolver } from './brief-solver.ts';
+import { cheaperOf } from './cheaper-of.ts';
 import { createPlanMemory } from './plan-memory.ts';
 import { quickPlan } from './quick-plan.ts';
 import { createSolverSeat } from './solver-seat.ts';
@@ -22,6 +24,9 @@ export type ProveAsk = {
   readonly onProgress?: (progress: RaceProgress) => void;
 };
 
+/** How long a short search may be. [ms] */
+export type BriefAsk = { readonly limitMs: number; readonly signal?: AbortSignal };
+
 /** The plan, and why the search ended; null where it was given up before there was one. */
 export type Proven = Raced | { readonly plan: null; readonly ended: 'stopped' };
 
@@ -32,6 +37,13 @@ export type Prover = {
    * @returns the plan; or what stands in a plan's way.
    */
   readonly prove: (problem: CuttingProblem, ask: ProveAsk) => Promise<Result<Proven, Problem>>;
+  /**
+   * The plan that a short search finds, or the one that is known; it waits for no longer search, since it has workers of
+   * its own. Null where it was given up or there is no plan.
+   */
+  readonly briefly: (problem: CuttingProblem, ask: BriefAsk) => Promise<CutPlan | null>;
+  /** Keeps a plan that was found in another way; a search that finds none cheaper answers it. */
+  readonly remember: (problem: CuttingProblem, plan: CutPlan) => void;
   readonly close: () => Promise<void>;
 };
 
@@ -66,6 +78,7 @@ const mostPlans = 600;
 /** Makes a prover; its two workers start when they are first needed. */
 export function createProver(world: ProverWorld): Prover {
   const seats = [createSolverSeat(world.startPort), createSolverSeat(world.startPort)] as const;
+  const brief = createBriefSolver(world);
   const memory = createPlanMemory(mostPlans);
   const tasks: Task[] = [];
   let isWorking = false;
@@ -94,7 +107,8 @@ export function createProver(world: ProverWorld): Prover {
         for (const waiter of task.waiters) waiter.ask.onProgress?.(progress);
       },
     };
-    const raced = await raceSolvers(seats, ask, world.times ?? usualTimes, world.reportBug);
+    const found = await raceSolvers(seats, ask, world.times ?? usualTimes, world.reportBug);
+    const raced = found.ok ? ok(cheaperOf(found.value, memory.get(task.key))) : found;
     if (raced.ok) {
       const isFinal = raced.value.ended === 'proven' || task.isEnough;
       if (isFinal || raced.value.ended === 'limit')
@@ -162,8 +176,28 @@ export function createProver(world: ProverWorld): Prover {
         void work();
       });
     },
+    async briefly(problem, ask) {
+      const key = problemKey(problem);
+      const known = memory.get(key);
+      if (known !== undefined && (known.ended === 'proven' || known.searchedMs >= ask.limitMs))
+        return known.plan;
+      const plan = isClosed ? null : await brief.solve(problem, ask);
+      if (plan === null) return memory.get(key)?.plan ?? null;
+      const ended = plan.proof === 'none' ? 'limit' : 'proven';
+      const kept = cheaperOf({ plan, ended }, memory.get(key));
+      memory.put(key, { ...kept, searchedMs: Math.max(ask.limitMs, memory.get(key)?.searchedMs ?? 0) });
+      return kept.plan;
+    },
+    remember(problem, plan) {
+      const key = problemKey(problem);
+      const known = memory.get(key);
+      const ended = plan.proof === 'none' ? 'limit' : 'proven';
+      const kept = known === undefined ? ({ plan, ended } as const) : cheaperOf(known, { plan, ended });
+      memory.put(key, { ...kept, searchedMs: known?.searchedMs ?? 0 });
+    },
     async close() {
       isClosed = true;
+      void brief.close();
       for (const task of tasks) {
         task.controller.abort();
         if (task.isRunning) continue;

@@ -85,6 +85,60 @@ export function checkCutting(asker: Asker): void {
     });
   });
 
+  test('the cost staircase of an eave rises, tells how far it is, and gives today’s boards; too wide a range is refused', async () => {
+    const { id } = await value('jobs.openSample', {});
+    const { text } = await value('jobs.export', { id });
+    const { format: _format, version: _version, ...job } = jobFileSchema.parse(JSON.parse(text));
+    const [eave] = job.design.eaves;
+    if (eave === undefined) throw new Error('the sample has no eave');
+    const { eaveId, overhangIn } = eave;
+    const heard: unknown[] = [];
+    const stop = transport().subscribe((event) => heard.push(event));
+    const ask = { solveId: 'stairs', job, eaveId, fromIn: overhangIn - 0.25, toIn: overhangIn, limitMs: 1 };
+    const { staircase, plans } = await value('cutting.staircase', ask);
+    stop();
+    const steps = staircase?.steps ?? [];
+    expect(steps[0]?.fromOverhangIn).toBe(overhangIn - 0.25);
+    expect(steps.at(-1)?.toOverhangIn).toBe(overhangIn);
+    const dollars = steps.map(({ boardsUsd }) => Number(boardsUsd));
+    expect(dollars).toEqual(dollars.toSorted((a, b) => a - b));
+    expect(steps.every(({ boardsUsd, boundUsd }) => Number(boundUsd) <= Number(boardsUsd))).toBe(true);
+    expect(heard).toContainEqual(
+      expect.objectContaining({ kind: 'staircase', solveId: 'stairs', stage: 'reckoning', of: 5 }),
+    );
+    const solved = new Map(plans.map(({ key, plan }) => [key, plan]));
+    const today = computeJob(job, solved);
+    if (!today.ok) throw new Error(today.problem.code);
+    expect(today.value.cutPlans.reduce((sum, plan) => sum + Number(plan.costUsd), 0)).toBeCloseTo(
+      dollars.at(-1) ?? 0,
+      6,
+    );
+    expect(await problem('cutting.staircase', { ...ask, eaveId: 'nobody' })).toMatchObject({
+      code: 'not-found',
+    });
+    for (const toIn of [overhangIn + 30, overhangIn - 1])
+      expect(await problem('cutting.staircase', { ...ask, toIn })).toMatchObject({ field: 'toIn' });
+  });
+
+  test('a staircase that is superseded comes to nothing', async () => {
+    const { id } = await value('jobs.openSample', {});
+    const { text } = await value('jobs.export', { id });
+    const { format: _format, version: _version, ...job } = jobFileSchema.parse(JSON.parse(text));
+    const eaveId = job.design.eaves[0]?.eaveId ?? '';
+    const climbing = value('cutting.staircase', {
+      solveId: 'long',
+      job,
+      eaveId,
+      fromIn: 10,
+      toIn: 30,
+      limitMs: longMs,
+    });
+    await expect
+      .poll(() => value('cutting.cancel', { solveId: 'long', why: 'superseded' }), { timeout: 15_000 })
+      .toEqual({ wasRunning: true });
+    expect(await climbing).toEqual({ staircase: null, plans: [] });
+  });
+
   test('an estimate is frozen with the boards that a search of its problems finds', async () => {
     const { id } = await value('jobs.openSample', {});
     const { text } = await value('jobs.export', { id });

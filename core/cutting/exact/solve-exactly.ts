@@ -7,6 +7,7 @@ import type { ProvenBound } from '../lower-bound.ts';
 import { quickParts } from '../plan-cuts.ts';
 import { atLeisure, atOnce } from '../plan-loads.ts';
 import { breakTies } from './break-ties.ts';
+import { diveGrouped } from './dive-grouped.ts';
 import { startCompositions, walkCompositions, type CompositionSearch } from './composition-walk.ts';
 import { startIncumbent, type Incumbent } from './incumbent.ts';
 import type { LinearPrograms } from './linear-programs.ts';
@@ -37,6 +38,7 @@ export function solveExactly(
   const compositions = startCompositions(model, proven, pool, programs, quick.value.parts.cuts);
   if (strategy === 'arc-flow' && !incumbent.stopped()) searchArcs(model, proven, programs, incumbent);
   if (!incumbent.stopped()) searchCompositions(compositions, incumbent);
+  if (!incumbent.stopped()) diveGrouped(model, incumbent);
   if (!incumbent.stopped()) searchPatterns(model, proven, programs, incumbent);
   if (strategy === 'patterns' && !incumbent.stopped()) searchArcs(model, proven, programs, incumbent);
   const tiesProven =
