@@ -37,7 +37,7 @@ export type LearnedRate = {
   readonly median: DecimalText | null;
   /** How far they are believed. [%] */
   readonly trustPercent: DecimalText;
-  /** Proposed: the mean drawn toward the used rate; null where none counts. [h/unit] */
+  /** Proposed: the mean drawn toward what was believed before; null where none counts. [h/unit] */
   readonly offered: DecimalText | null;
 };
 
@@ -50,8 +50,9 @@ export type LeftOut = { readonly jobId: string; readonly phase: string };
  * Hours are kept by phase. A phase's hours go to its tasks, and to what change orders added to it, in proportion to the
  * hours that were reckoned for each. So a task's rate on a job is the rate that the estimate used x (hours worked / hours
  * reckoned, changes in them) of its phase. The factors for storeys, pitch and access, which stand in the reckoned hours,
- * fall out of that, so that jobs can be compared. The mean is all hours over all units, and it is drawn toward the used
- * rate by the number of jobs (see `shrink`). A job that stands out is told and still counts until the person leaves it out.
+ * fall out of that, so that jobs can be compared. The mean is all hours over all units, and it is drawn toward the rate
+ * that the first of these jobs was estimated with, by the number of jobs (see `shrink`): not toward the rate in use, or
+ * taking what is proposed would draw the next proposal on without a further job. A job that stands out is told and still counts until the person leaves it out.
  * Rates are rounded to thousandths half up.
  * Worked: 0.45 h used; a phase reckoned at 20 h took 24 h -> 0.54 h; proposed after that one job (k = 3): 0.473 h.
  * @param finished - in the order they were finished.
@@ -75,6 +76,8 @@ type TaskTaken = {
   readonly job: FinishedJob;
   readonly task: string;
   readonly phase: string;
+  /** Rate that the estimate used. [h/unit] */
+  readonly estimatedAt: Decimal;
   readonly units: Decimal;
   readonly hours: Decimal;
 };
@@ -92,6 +95,7 @@ function taskHours(job: FinishedJob): readonly TaskTaken[] {
         job,
         task,
         phase,
+        estimatedAt: rate,
         units: reckoned.div(rate),
         hours: new Decimal(stood.actualHours).times(reckoned).div(stood.budgetHours),
       },
@@ -138,7 +142,8 @@ function learnRate(
     trustPercent: decimalText(
       credibility(counted.length).times(100).toDecimalPlaces(0, Decimal.ROUND_HALF_UP),
     ),
-    offered: mean === null ? null : thousandths(shrink(mean, counted.length, used)),
+    offered:
+      mean === null ? null : thousandths(shrink(mean, counted.length, counted[0]?.estimatedAt ?? used)),
   };
 }
 

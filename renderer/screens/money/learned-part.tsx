@@ -34,8 +34,8 @@ export function LearnedPart() {
               <p className="money-legend muted">
                 Hours are kept by phase. They go to its tasks in proportion to what was reckoned for each,
                 with storeys, pitch and access taken out. What is proposed is the mean of the jobs drawn
-                toward the rate you use, more so the fewer jobs there are: with three of them it lies half
-                way. A job that stands out counts until you leave it out.
+                toward the rate that they were estimated with, more so the fewer jobs there are: with three of
+                them it lies half way. A job that stands out counts until you leave it out.
               </p>
             </Panel>
             <CountedHours rates={rates} accuracy={accuracy} />

@@ -73,6 +73,16 @@ describe('hours learned from finished jobs', () => {
     expect(learnRates([framingJob('a', 18, 0)], used, [])).toEqual([]);
   });
 
+  test('taking what is proposed settles it: the same jobs propose no more', () => {
+    const jobs = [framingJob('a', 20, 24), framingJob('b', 30, 33)];
+    const offered = learnRates(jobs, used, [])[0]?.offered ?? '';
+    const [after] = learnRates(jobs, new Map([['install-extenders', offered]]), []);
+    expect(after).toMatchObject({ used: offered, offered });
+    // A later job that was estimated with the taken rate counts like the others.
+    const later = framingJob('c', 25, 25, Number(offered));
+    expect(learnRates([...jobs, later], new Map([['install-extenders', offered]]), [])[0]?.counted).toBe(3);
+  });
+
   test('jobs that go as they were reckoned leave the rate where it is', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 1, max: 400 }), { minLength: 1, maxLength: 12 }), (sizes) => {
