@@ -45,6 +45,7 @@ test('payments that do not add up are told at the payment, and a deposit over th
   await payments.getByText(/lets you ask for \$3,\d+\.\d\d at most/).waitFor(patient);
   await payments.getByRole('textbox', { name: 'Percent' }).first().fill('10');
   await payments.getByText(/lets you ask for/).waitFor({ state: 'detached' });
+  expect(await payments.getByText(/^Together \$/).count()).toBe(1);
 });
 
 test('words of the scope are written by hand, told apart when the design moves on, and given back', async () => {
@@ -52,8 +53,14 @@ test('words of the scope are written by hand, told apart when the design moves o
   await scope.getByRole('button', { name: /Write it yourself: South eave/ }).click();
   const words = scope.getByRole('textbox', { name: /South eave, in your words/ });
   await words.fill('The south roof edge grows by sixteen inches.');
+  await page.getByRole('link', { name: 'Design', exact: true }).click();
+  await page.getByRole('textbox', { name: 'Overhang', exact: true }).fill('15');
+  await page.getByRole('link', { name: 'Quote', exact: true }).click();
+  await scope.getByText(/The design has changed since you wrote this/).waitFor(patient);
+  expect(await words.inputValue()).toBe('The south roof edge grows by sixteen inches.');
+  await takePictures(page, 'job-offer-scope');
   await scope.getByRole('button', { name: /Back to the generated words: South eave/ }).click();
-  await scope.getByRole('button', { name: /Write it yourself: South eave/ }).waitFor();
+  await scope.getByText(/South eave, .* reaches 1' 3" past the wall/).waitFor(patient);
 });
 
 test('what is open is named when the quote is made, and is sent only by one who says that he knows', async () => {
@@ -68,6 +75,7 @@ test('what is open is named when the quote is made, and is sent only by one who 
   await takePictures(page, 'job-offer-open');
   await dialog.getByRole('button', { name: 'I know, mark it as sent' }).click();
   await page.getByText(/counts as sent/).waitFor(patient);
+  expect(await page.getByRole('button', { name: 'Mark as sent' }).count()).toBe(0);
 });
 
 test('the choice that the client takes is the contract, and revisions are held against each other', async () => {
@@ -85,6 +93,7 @@ test('the choice that the client takes is the contract, and revisions are held a
   await page.getByRole('button', { name: /Held against/ }).click();
   await page.getByRole('option', { name: 'Quote 1', exact: true }).click();
   await page.getByText(/Its total is/).waitFor(patient);
+  expect(await accessFaults(page)).toEqual([]);
   await takePictures(page, 'job-offer-compare');
   await page.keyboard.press('Escape');
 });
@@ -114,7 +123,8 @@ test('the list of jobs finds what waits for an answer', async () => {
   await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Jobs' }).click();
   await page.getByRole('button', { name: /Quotes/ }).click();
   await page.getByRole('option', { name: 'Waiting for an answer' }).click();
-  await page.getByText(/None of the 1 jobs waits for an answer/).waitFor(patient);
+  await page.getByText('The one job here does not wait for an answer.').waitFor(patient);
+  expect(await accessFaults(page)).toEqual([]);
   await takePictures(page, 'jobs-waiting');
 });
 

@@ -54,7 +54,11 @@ describe('the quote', () => {
       /\bcosts?\b|overhead|contingency|mark-?up|margin|profit|wage|burden|\bhours?\b|labou?r rate/i,
     );
     const shown = new Set(wordsOf(quote).match(/\$[\d,]+\.\d\d/g));
-    const prices = new Set(tableUnder(quote, 'Price').rows.map((row) => cell(row, 2)));
+    const prices = new Set(
+      ['Price', 'If we find hidden damage', 'Payments'].flatMap((heading) =>
+        tableUnder(quote, heading).rows.map((row) => row.cells.at(-1)),
+      ),
+    );
     expect([...shown].filter((amount) => !prices.has(amount))).toEqual([]);
     expect(shown).not.toContain(formatUsd(result.estimate.directCostUsd));
   });
@@ -159,6 +163,7 @@ describe('the quote', () => {
   it('lists what is not in the price, and adds what nobody priced or named', () => {
     const { sheet } = quoteOf((changed) => {
       changed.design.exclusions = ['Painting'];
+      changed.design.offer.assumptions = [];
       for (const { soffit } of [...changed.design.eaves, ...changed.design.rakes]) soffit.itemId = '';
     });
     const [list] = sheet.blocks.flatMap((block) => (block.kind === 'list' ? [block.items] : []));

@@ -16,7 +16,7 @@ import { Switch } from '../../kit/switch.tsx';
 import { ImportFault, type RefusedFile } from './import-fault.tsx';
 import { JobsEmpty } from './jobs-empty.tsx';
 import { JobsTable, type JobSummary } from './jobs-table.tsx';
-import { noneWords, waitChoices, waitingJobs, type Waits } from './waiting-jobs.ts';
+import { noneWords, oneWords, waitChoices, waitingJobs, type Waits } from './waiting-jobs.ts';
 import { NameJobDialog, type NameJob } from './name-job-dialog.tsx';
 
 /** The list of jobs: find one, begin one, copy one, put one away, move one between machines. */
@@ -92,7 +92,8 @@ export function JobsScreen() {
                 <JobsTable jobs={rows} onCopy={(job) => setNaming({ kind: 'copy', job })} />
               ) : found.length > 0 ? (
                 <p className="muted panel-words">
-                  None of the {found.length} jobs {noneWords[waits]}.
+                  {found.length === 1 ? 'The one job here' : `None of the ${found.length} jobs here`}{' '}
+                  {found.length === 1 ? oneWords[waits] : noneWords[waits]}.
                 </p>
               ) : (
                 <JobsEmpty

@@ -13,7 +13,16 @@ export const waitChoices: readonly { readonly id: Waits; readonly label: string 
   { id: 'no-quote', label: 'Not sent yet' },
 ];
 
-/** Why a list is empty: `None of the 4 jobs …`. */
+/** Why a list is empty: `The one job here …`. */
+export const oneWords: Readonly<Record<Waits, string>> = {
+  all: 'is not shown',
+  waiting: 'does not wait for an answer',
+  lapsing: 'has no quote that lapses within a week',
+  lapsed: 'has no quote that lapsed unanswered',
+  'no-quote': 'has a quote that was sent',
+};
+
+/** The same of several: `None of the 4 jobs here …`. */
 export const noneWords: Readonly<Record<Waits, string>> = {
   all: 'is shown',
   waiting: 'waits for an answer',
