@@ -17,8 +17,10 @@ import { JobsScreen } from './screens/jobs/jobs-screen.tsx';
 import { ShopGate } from './screens/data/shop-gate.tsx';
 import { MoneyScreen } from './screens/money/money-screen.tsx';
 import { NotFoundScreen } from './screens/not-found-screen.tsx';
+import { HistoryScreen } from './screens/prices/history/history-screen.tsx';
 import { PricesScreen } from './screens/prices/prices-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
+import { StockScreen } from './screens/stock/stock-screen.tsx';
 
 /** The address stands in the fragment, so that the host serves one page and no path of a job reaches a log. */
 const addressInFragment = { hook: useHashLocation };
@@ -49,6 +51,12 @@ export function App() {
                   </Route>
                   <Route path="/jobs/:id/:section?">
                     {(params) => <JobWorkspace key={params.id} jobId={params.id} />}
+                  </Route>
+                  <Route path="/prices-over-time/:itemId?">
+                    {(params) => <HistoryScreen itemId={params.itemId} />}
+                  </Route>
+                  <Route path="/prices-stock">
+                    <StockScreen />
                   </Route>
                   <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
                   <Route path="/money/:part?">{(params) => <MoneyScreen part={params.part} />}</Route>

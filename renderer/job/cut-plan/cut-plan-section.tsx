@@ -6,6 +6,7 @@ import { ProblemLink } from '../parts/problem-link.tsx';
 import { Said } from '../parts/said.tsx';
 import { BoardWishes } from './board-wishes.tsx';
 import './cut-plan.css';
+import { JobOffcuts } from './job-offcuts.tsx';
 import { OnHand } from './on-hand.tsx';
 import { SearchLine } from './search-line.tsx';
 import { StockPlan } from './stock-plan.tsx';
@@ -39,6 +40,7 @@ export function CutPlanSection() {
           <div className="plan-choices">
             <BoardWishes />
             <OnHand />
+            <JobOffcuts />
           </div>
         )}
         <Suppliers sums={sums} />

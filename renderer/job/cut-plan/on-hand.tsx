@@ -1,5 +1,7 @@
 import { Plus, X } from 'lucide-react';
+import { useState } from 'react';
 import type { BoardOnHand } from '../../../core/eave/job-cutting.ts';
+import { pieceOfBoard } from '../../../core/stock/stock-piece.ts';
 import { boardEntryLabels } from '../../../core/trace/entry-labels.ts';
 import { Button } from '../../kit/button.tsx';
 import { IconButton } from '../../kit/icon-button.tsx';
@@ -12,6 +14,8 @@ import { JobSwitch } from '../parts/choice.tsx';
 import { JobEntry } from '../parts/entry.tsx';
 import { JobWords } from '../parts/words.tsx';
 import { ChoiceCost } from './choice-cost.tsx';
+import { StockBoard } from './stock-board.tsx';
+import { TakeBoardsDialog } from './take-boards-dialog.tsx';
 
 const list = 'design.cutting.onHand';
 
@@ -22,20 +26,24 @@ const { useOnHand: onHandLabel } = boardEntryLabels;
 export function OnHand() {
   const { editor, documents, goTo, computation } = useJob();
   const { onHand } = documents.design.cutting;
+  const [isTaking, setTaking] = useState(false);
   return (
     <Panel
       title={`On hand: ${onHand.reduce((sum, { count }) => sum + count, 0)}`}
       actions={
-        <Button
-          icon={<Plus size={14} aria-hidden="true" />}
-          onPress={() => {
-            const stock = computation.good?.result.cutPlans[0]?.stock;
-            editor.change('adding a board on hand', (now) => addBoard(now, stock?.section ?? '2x6', ''));
-            goTo(`${list}.${onHand.length}.lengthIn`);
-          }}
-        >
-          Add boards on hand
-        </Button>
+        <>
+          <Button onPress={() => setTaking(true)}>From the shop’s boards…</Button>
+          <Button
+            icon={<Plus size={14} aria-hidden="true" />}
+            onPress={() => {
+              const stock = computation.good?.result.cutPlans[0]?.stock;
+              editor.change('adding a board on hand', (now) => addBoard(now, stock?.section ?? '2x6', ''));
+              goTo(`${list}.${onHand.length}.lengthIn`);
+            }}
+          >
+            Add boards on hand
+          </Button>
+        </>
       }
     >
       {onHand.length === 0 ? (
@@ -48,21 +56,41 @@ export function OnHand() {
           <ChoiceCost id="on-hand" than="buying all of it" />
         </div>
       )}
-      {onHand.map((board, at) => (
-        <fieldset key={board.id} className="sub-list-row on-hand-row">
-          <legend className="visually-hidden">Board on hand {at + 1}</legend>
-          <JobWords path={`${list}.${at}.section`} label={boardEntryLabels.section} maxLength={12} />
-          <JobWords path={`${list}.${at}.grade`} label={boardEntryLabels.grade} maxLength={60} />
-          <JobEntry path={`${list}.${at}.lengthIn`} label={boardEntryLabels.lengthIn} />
-          <JobEntry path={`${list}.${at}.count`} label={boardEntryLabels.count} />
-          <JobEntry path={`${list}.${at}.valueUsd`} label={boardEntryLabels.valueUsd} before="$" />
-          <IconButton
-            label={`Remove board on hand ${at + 1}`}
-            icon={<X size={14} aria-hidden="true" />}
-            onPress={() => editor.change('removing a board on hand', (now) => removeFrom(now, list, at))}
+      {onHand.map((board, at) =>
+        pieceOfBoard(board.id) !== undefined ? (
+          <StockBoard
+            key={board.id}
+            board={board}
+            path={`${list}.${at}.lengthIn`}
+            onRemove={() => editor.change('putting a board back', (now) => removeFrom(now, list, at))}
           />
-        </fieldset>
-      ))}
+        ) : (
+          <fieldset key={board.id} className="sub-list-row on-hand-row">
+            <legend className="visually-hidden">Board on hand {at + 1}</legend>
+            <JobWords path={`${list}.${at}.section`} label={boardEntryLabels.section} maxLength={12} />
+            <JobWords path={`${list}.${at}.grade`} label={boardEntryLabels.grade} maxLength={60} />
+            <JobEntry path={`${list}.${at}.lengthIn`} label={boardEntryLabels.lengthIn} />
+            <JobEntry path={`${list}.${at}.count`} label={boardEntryLabels.count} />
+            <JobEntry path={`${list}.${at}.valueUsd`} label={boardEntryLabels.valueUsd} before="$" />
+            <IconButton
+              label={`Remove board on hand ${at + 1}`}
+              icon={<X size={14} aria-hidden="true" />}
+              onPress={() => editor.change('removing a board on hand', (now) => removeFrom(now, list, at))}
+            />
+          </fieldset>
+        ),
+      )}
+      {isTaking ? (
+        <TakeBoardsDialog
+          taken={new Set(onHand.map(({ id }) => id))}
+          onTake={(boards) =>
+            editor.change('taking boards of the shop', (now) =>
+              boards.reduce((documents, board) => appendTo(documents, list, board), now),
+            )
+          }
+          onClose={() => setTaking(false)}
+        />
+      ) : null}
     </Panel>
   );
 }

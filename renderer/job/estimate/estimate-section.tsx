@@ -12,6 +12,7 @@ import { Said } from '../parts/said.tsx';
 import { BuildUp } from './build-up.tsx';
 import { EstimateNotes } from './estimate-notes.tsx';
 import { LearnedForLine } from './learned-for-line.tsx';
+import { MaterialsOverTime } from './materials-over-time.tsx';
 import { SavedEstimates } from './saved-estimates.tsx';
 
 /** Cost lines by phase, the build-up to the price, and the estimates that were saved. */
@@ -41,6 +42,7 @@ export function EstimateSection() {
           <SavedEstimates />
         </div>
       </div>
+      <MaterialsOverTime />
       <EstimateNotes notes={estimate.notes} />
     </div>
   );

@@ -6,6 +6,7 @@ import { Allowances } from './allowances.tsx';
 import { HiddenWork } from './hidden-work.tsx';
 import { OfferPanel } from './offer-panel.tsx';
 import { PaymentsPanel } from './payments-panel.tsx';
+import { PriceRisk } from './price-risk.tsx';
 import { QuestionsPanel } from './questions-panel.tsx';
 import './quote.css';
 import { QuotesPanel } from './quotes-panel.tsx';
@@ -55,6 +56,7 @@ export function QuoteSection() {
         <div className="estimate-side">
           <QuotesPanel />
           <OfferPanel />
+          <PriceRisk />
           <QuestionsPanel />
         </div>
       </div>

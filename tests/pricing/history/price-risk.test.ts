@@ -3,6 +3,8 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { percentile } from '../../../core/pricing/history/percentile.ts';
 import { type CostStep, priceRisk } from '../../../core/pricing/history/price-risk.ts';
+import { validityAdvice } from '../../../core/pricing/history/validity-advice.ts';
+import { usd } from '../../../core/units/money.ts';
 import { addDays } from '../../../core/units/civil-date.ts';
 
 const day = (at: number) => addDays('2026-01-01', at);
@@ -107,5 +109,51 @@ describe('how far prices move while a quote is open', () => {
         expect(Math.abs(most - Math.max(...rises))).toBeLessThan(0.0501);
       }),
     );
+  });
+});
+
+describe('what to do about a price that has to stay open', () => {
+  // Every ten days 5 % dearer: of windows of 15 days, half hold one rise and half hold two.
+  const rising: readonly CostStep[] = Array.from({ length: 20 }, (_, at) => ({
+    from: day(at * 10),
+    costUsd: new Decimal(1.05).pow(at).times(1000).toFixed(2),
+  }));
+  const advise = (contingencyUsd: string) =>
+    validityAdvice(rising, day(199), {
+      materialsUsd: usd(2000),
+      contingencyUsd: usd(contingencyUsd),
+      validDays: 15,
+    });
+
+  test('is nothing where the contingency carries a rise that one window in ten passes', () => {
+    // Two rises of 5 % are 10.25 %, $205.00 of $2,000.00 at 10.3 % rounded to tenths: $206.00.
+    expect(advise('206')).toMatchObject({
+      kind: 'known',
+      highUsd: '206.00',
+      isCarried: true,
+      shorterDays: null,
+    });
+  });
+
+  test('is a shorter time in which no window in ten holds two rises, or a clause at what the contingency carries', () => {
+    // $150 carries one rise of 5 % ($100), not two. Of windows of 11 days one in ten starts on the day before a rise and holds two;
+    // of 10 days none does. 150 / 2,000 = 7.5 %, so a clause from 7 % on.
+    const advice = advise('150');
+    expect(advice).toMatchObject({ isCarried: false, triggerPercent: '7' });
+    expect(advice.kind === 'known' ? advice.shorterDays : 0).toBeGreaterThanOrEqual(10);
+    expect(advice.kind === 'known' ? advice.shorterDays : 0).toBeLessThanOrEqual(11);
+  });
+
+  test('is a clause alone where no time at all is short enough', () => {
+    const daily: readonly CostStep[] = Array.from({ length: 90 }, (_, at) => ({
+      from: day(at),
+      costUsd: new Decimal(1.01).pow(at).times(1000).toFixed(2),
+    }));
+    const advice = validityAdvice(daily, day(89), {
+      materialsUsd: usd(2000),
+      contingencyUsd: usd(0),
+      validDays: 15,
+    });
+    expect(advice).toMatchObject({ isCarried: false, shorterDays: null, triggerPercent: '1' });
   });
 });
