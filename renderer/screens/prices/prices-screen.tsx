@@ -18,6 +18,7 @@ import { Screen } from '../../kit/screen.tsx';
 import { ItemPanel } from './item-panel.tsx';
 import { NewItemDialog } from './new-item-dialog.tsx';
 import { useSettledPriceItems } from './price-item-store.ts';
+import { PriceParts } from './price-parts.tsx';
 import { PriceListPanel } from './price-list-panel.tsx';
 
 /** What things cost: every item with its newest price, and beside it the chosen item with all of its prices. */
@@ -48,6 +49,7 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
   return (
     <Screen
       title="Price list"
+      sections={<PriceParts />}
       actions={
         <>
           <FileButton
