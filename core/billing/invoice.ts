@@ -7,14 +7,16 @@ import { decimalText, type DecimalText, sumUsd, type Usd, usd } from '../units/m
 import type { ContractPart, ContractSum } from './contract-sum.ts';
 
 /** Papers that ask for money, and the one that takes it back. */
-export const invoiceKinds = ['deposit', 'progress', 'final', 'credit'] as const;
+export const invoiceKinds = ['deposit', 'stage', 'progress', 'final', 'credit'] as const;
 export type InvoiceKind = (typeof invoiceKinds)[number];
 
 /** What the person says for a bill. */
 export const billAskSchema = z.strictObject({
-  kind: z.enum(['deposit', 'progress', 'final']),
-  /** Of a deposit, before tax. [$] */
+  kind: z.enum(['deposit', 'stage', 'progress', 'final']),
+  /** Of a deposit or of a stage of the payment plan, before tax. [$] */
   depositUsd: decimalField({ least: 0, most: 100_000_000 }).default('0'),
+  /** When a stage is due, in words: `When the framing is in`. */
+  stage: z.string().trim().max(120).default(''),
   /** Of a progress bill: how far each part of the contract is, by its key. [%] */
   percents: z.record(z.string().max(200), decimalField({ least: 0, most: 100 })).default({}),
   /** What the client holds back until the end. [%] */
@@ -42,7 +44,9 @@ export type InvoiceFigures = {
   readonly quotedUsd: Usd;
   readonly changes: ContractSum['changes'];
   readonly revisedUsd: Usd;
-  /** None on a deposit. */
+  /** When a stage is due, in words; blank of the other kinds. */
+  readonly stage: string;
+  /** None on a deposit or a stage. */
   readonly parts: readonly BilledPart[];
   readonly workToDateUsd: Usd;
   readonly retainagePercent: DecimalText;
@@ -72,7 +76,7 @@ export type BilledBefore = {
 /**
  * Reckons a bill.
  *
- * Work to date = each part x its percentage, rounded to cents half up. Less retainage (percent of the work to date, none on
+ * A deposit or a stage asks for its sum. Else: work to date = each part x its percentage, rounded to cents half up. Less retainage (percent of the work to date, none on
  * the final bill), less all that was billed before, the deposit among it: what is left is asked for. Tax is reckoned on all
  * that is billed to date, at the taxed share of the contract, less the tax billed before, so that no rounding piles up: with
  * the final bill it comes to the rate on the taxed part of the contract to the cent. Where a change order has made that share
@@ -92,14 +96,14 @@ export function makeInvoice(
   taxPercent: string,
 ): Result<InvoiceFigures, Problem> {
   const billedBefore = sumUsd([before.depositUsd, before.otherUsd]);
-  const parts = ask.kind === 'deposit' ? [] : contract.parts.map((part) => billedPart(part, ask, before));
+  const isSum = ask.kind === 'deposit' || ask.kind === 'stage';
+  const parts = isSum ? [] : contract.parts.map((part) => billedPart(part, ask, before));
   const workToDateUsd = sumUsd(parts.map(({ doneUsd }) => doneUsd));
   const held = ask.kind === 'progress' ? ask.retainagePercent : '0';
   const retainedUsd = usd(new Decimal(workToDateUsd).times(held).div(100));
-  const amount =
-    ask.kind === 'deposit'
-      ? new Decimal(usd(ask.depositUsd))
-      : new Decimal(workToDateUsd).minus(retainedUsd).minus(billedBefore);
+  const amount = isSum
+    ? new Decimal(usd(ask.depositUsd))
+    : new Decimal(workToDateUsd).minus(retainedUsd).minus(billedBefore);
   const billed = amount.plus(billedBefore);
   if (billed.gt(contract.revisedUsd)) return fail(moreThanContract(ask, contract, billedBefore));
   const tax = taxToDate(contract, billed, taxPercent).minus(before.taxUsd);
@@ -110,6 +114,7 @@ export function makeInvoice(
   const amountUsd = usd(amount);
   return ok({
     kind: ask.kind,
+    stage: ask.kind === 'stage' ? ask.stage : '',
     quotedUsd: contract.quotedUsd,
     changes: contract.changes,
     revisedUsd: contract.revisedUsd,
@@ -151,7 +156,7 @@ function moreThanContract(ask: BillAsk, contract: ContractSum, billedBefore: Usd
       kind: ask.kind,
       leftUsd: usd(new Decimal(contract.revisedUsd).minus(billedBefore)),
     },
-    ...(ask.kind === 'deposit' ? { field: 'depositUsd' } : {}),
+    ...(ask.kind === 'deposit' || ask.kind === 'stage' ? { field: 'depositUsd' } : {}),
   };
 }
 

@@ -12,7 +12,8 @@ const decimal = z.string();
 const contractChange = z.strictObject({ number: z.int(), description: z.string(), priceUsd: usd });
 
 const invoiceFigures = z.strictObject({
-  kind: z.enum(['deposit', 'progress', 'final']),
+  kind: z.enum(['deposit', 'stage', 'progress', 'final']),
+  stage: z.string(),
   quotedUsd: usd,
   changes: z.array(contractChange),
   revisedUsd: usd,
@@ -88,6 +89,8 @@ export const billingCommands = {
       /** Most that may be asked for as a deposit by the rule that the shop has set; null where it has set none. */
       depositLimitUsd: usd.nullable(),
       unitPrices: z.array(unitPrice),
+      /** The payments that the accepted quote has planned, before tax. */
+      planned: z.array(z.strictObject({ when: z.string(), amountUsd: usd })),
       changeOrders: z.array(
         z.strictObject({
           id,

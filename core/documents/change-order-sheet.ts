@@ -29,6 +29,8 @@ export function changeOrderSheet(of: {
   readonly approvedOn: string | null;
   /** The quote's own days with those of earlier changes; null where the quote named none. [working days] */
   readonly daysBefore: number | null;
+  /** What the photo that goes with it is called; null where there is none. */
+  readonly photo: string | null;
 }): Sheet {
   const { settings, job, number, order, beforeUsd } = of;
   const priceUsd = changePriceUsd(order);
@@ -62,6 +64,7 @@ export function changeOrderSheet(of: {
           ['Number', String(number)],
           ['Date', of.madeOn],
           ['Reason', changeReasons[order.reason]],
+          ...(of.photo === null ? [] : ([['Photo', of.photo]] as const)),
           ...(of.approvedOn === null ? [] : ([['Approved', of.approvedOn]] as const)),
         ],
       },

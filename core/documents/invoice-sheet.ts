@@ -74,6 +74,7 @@ export function invoiceSheet(
 
 const invoiceTitles: Readonly<Record<InvoiceFigures['kind'], string>> = {
   deposit: 'Deposit invoice',
+  stage: 'Invoice',
   progress: 'Invoice',
   final: 'Final invoice',
 };
@@ -206,6 +207,7 @@ export function billSums(
   figures: Pick<
     InvoiceFigures,
     | 'kind'
+    | 'stage'
     | 'workToDateUsd'
     | 'retainagePercent'
     | 'retainedUsd'
@@ -219,6 +221,12 @@ export function billSums(
   const tax: readonly Amount[] = Number(figures.taxUsd) === 0 ? [] : [['Sales tax', figures.taxUsd]];
   if (figures.kind === 'deposit')
     return [['Deposit', figures.amountUsd], ...tax, ['Total due', figures.totalUsd, 'total']];
+  if (figures.kind === 'stage')
+    return [
+      [figures.stage === '' ? 'Payment' : figures.stage, figures.amountUsd],
+      ...tax,
+      ['Total due', figures.totalUsd, 'total'],
+    ];
   return [
     ['Work done to date', figures.workToDateUsd],
     ...less(`Held back, ${figures.retainagePercent} %`, figures.retainedUsd),

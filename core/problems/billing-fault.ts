@@ -5,7 +5,7 @@ import { formatUsd, type Usd } from '../units/money.ts';
 export type BillingFault =
   | {
       readonly what: 'nothing-to-bill';
-      readonly kind: 'deposit' | 'progress' | 'final';
+      readonly kind: 'deposit' | 'stage' | 'progress' | 'final';
       readonly billedUsd: Usd;
       readonly contractUsd: Usd;
       /** How far earlier bills are ahead of the work. [$] */
@@ -13,7 +13,7 @@ export type BillingFault =
     }
   | {
       readonly what: 'more-than-contract';
-      readonly kind: 'deposit' | 'progress' | 'final';
+      readonly kind: 'deposit' | 'stage' | 'progress' | 'final';
       readonly leftUsd: Usd;
     }
   | { readonly what: 'tax-over-billed'; readonly overUsd: Usd }
@@ -29,14 +29,15 @@ export type BillingFault =
 export function billingSentence(fault: BillingFault): string {
   switch (fault.what) {
     case 'nothing-to-bill':
-      if (fault.kind === 'deposit') return 'Enter how much the deposit is.';
+      if (fault.kind === 'deposit' || fault.kind === 'stage')
+        return `Enter how much the ${fault.kind === 'stage' ? 'payment' : 'deposit'} is.`;
       if (fault.kind === 'final')
         return `All of the contract, ${formatUsd(fault.contractUsd)}, is billed already.`;
       return Number(fault.aheadUsd) === 0
         ? 'Nothing more is done than was billed. Enter how far each part is now.'
         : `${formatUsd(fault.billedUsd)} is billed already, ${formatUsd(fault.aheadUsd)} more than the work comes to. Enter how far each part is now, or wait.`;
     case 'more-than-contract':
-      return fault.kind === 'deposit'
+      return fault.kind === 'deposit' || fault.kind === 'stage'
         ? `That is more than the contract has left, ${formatUsd(fault.leftUsd)}. Enter less, or add a change order first.`
         : `That is more than the contract has left, ${formatUsd(fault.leftUsd)}. Enter 100 % for each change order that takes something away, so that it comes off first.`;
     case 'tax-over-billed':

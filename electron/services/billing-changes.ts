@@ -4,6 +4,7 @@ import type { Sheet } from '../../core/documents/sheet.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
 import type { Handlers } from '../handlers.ts';
+import { getAttachment } from '../store/attachments.ts';
 import { addChange, changeDraft, getChange, moveChange, type StoredChange } from '../store/change-orders.ts';
 import type { ReadableDb } from '../store/database.ts';
 import { getJob } from '../store/jobs.ts';
@@ -25,6 +26,8 @@ export function changeHandlers(
     'billing.saveChange': ({ jobId, id, order }) =>
       store.write((db) => {
         if (getJob(db, jobId) === undefined) return fail(noJob);
+        if (order.photo !== null && getAttachment(db, order.photo)?.jobId !== jobId)
+          return fail({ code: 'not-found', what: 'photo' });
         if (id === null) {
           const made = newId();
           return ok({ id: made, number: addChange(db, { id: made, jobId, madeOn: today(), order }) });
@@ -102,6 +105,7 @@ function sheetOf(db: ReadableDb, change: StoredChange, day: string): Result<Shee
       order: change.order,
       beforeUsd: contract.revisedUsd,
       approvedOn: change.state === 'approved' ? change.decidedOn : null,
+      photo: change.order.photo === null ? null : (getAttachment(db, change.order.photo)?.name ?? null),
       daysBefore:
         quotedDays === null ? null : approved.reduce((days, { order }) => days + order.days, quotedDays),
     }),

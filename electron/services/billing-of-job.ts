@@ -1,4 +1,5 @@
 import { Decimal } from 'decimal.js';
+import { plannedBills } from '../../core/billing/planned-bills.ts';
 import type { BilledBefore, InvoiceFigures } from '../../core/billing/invoice.ts';
 import type { CommandOutput } from '../../core/contract/contract.ts';
 import { countables } from '../../core/jobcost/countable.ts';
@@ -98,6 +99,10 @@ export function billingOfJob(
     clientTaxPercent: clientTaxPercent(money.value),
     depositLimitUsd: accepted === null ? null : depositLimitUsd(rule, accepted.result.estimate.totalUsd),
     unitPrices: accepted?.input.design.offer?.unitPrices ?? [],
+    planned:
+      accepted === null
+        ? []
+        : [...plannedBills(accepted.input.design.offer?.payments ?? [], accepted.result.estimate)],
     changeOrders: changes.map(shownChange),
     invoices: invoices.map((invoice) => {
       const { record: _record, jobId: _jobId, ...kept } = invoice;

@@ -22,7 +22,7 @@ export const billingTables = `
     number INTEGER PRIMARY KEY NOT NULL CHECK (number >= 1),
     id TEXT NOT NULL UNIQUE,
     job_id TEXT NOT NULL REFERENCES jobs (id),
-    kind TEXT NOT NULL CHECK (kind IN ('deposit', 'progress', 'final', 'credit')),
+    kind TEXT NOT NULL CHECK (kind IN ('deposit', 'stage', 'progress', 'final', 'credit')),
     credits INTEGER REFERENCES invoices (number),
     issued_on TEXT NOT NULL,
     due_on TEXT NOT NULL,

@@ -49,7 +49,7 @@ const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName
   ],
   settings: ['settings.get', 'settings.logo', 'learning.get'],
   stock: ['stock.list'],
-  money: ['costs.get', 'billing.get', 'money.shop', 'money.closeOut', 'learning.get'],
+  money: ['costs.get', 'billing.get', 'billing.preview', 'money.shop', 'money.closeOut', 'learning.get'],
 };
 
 /**

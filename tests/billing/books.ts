@@ -63,7 +63,10 @@ const happenings = fc.array(
       tenths: fc.integer({ min: 0, max: 1000 }),
       held: fc.integer({ min: 0, max: 200 }),
     }),
-    fc.record({ what: fc.constant('deposit' as const), cents: fc.integer({ min: 1, max: 500_000 }) }),
+    fc.record({
+      what: fc.constantFrom('deposit' as const, 'stage' as const),
+      cents: fc.integer({ min: 1, max: 500_000 }),
+    }),
     fc.record({
       what: fc.constant('credit' as const),
       which: fc.nat(),
@@ -138,14 +141,14 @@ class Books {
       taxUsd,
     });
     this.billedCents += cents(amountUsd);
-    if (kind !== 'deposit') this.heldCents = cents(retainedUsd);
+    if (kind !== 'deposit' && kind !== 'stage') this.heldCents = cents(retainedUsd);
     return bill;
   }
 
   step(one: Happening): void {
     if (one.what === 'change') this.change(one);
-    else if (one.what === 'deposit')
-      this.issue({ kind: 'deposit', depositUsd: usd(new Decimal(one.cents).div(100)) });
+    else if (one.what === 'deposit' || one.what === 'stage')
+      this.issue({ kind: one.what, depositUsd: usd(new Decimal(one.cents).div(100)) });
     else if (one.what === 'progress')
       this.issue({
         kind: 'progress',

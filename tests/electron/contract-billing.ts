@@ -121,6 +121,19 @@ export function checkBilling(asker: Asker): void {
     expect(paper.fileName).toContain(`invoice ${String(progress.number).padStart(4, '0')} `);
   });
 
+  test('the payments that the quote planned are offered before tax, and billed stage by stage', async () => {
+    const jobId = await acceptedJob(asker);
+    const { planned, summary } = await value('billing.get', { jobId });
+    const sum = planned.reduce((cents, { amountUsd }) => cents + Math.round(Number(amountUsd) * 100), 0);
+    expect((sum / 100).toFixed(2)).toBe(summary?.quotedUsd);
+    for (const { when, amountUsd } of planned)
+      await issue(jobId, { kind: 'stage', depositUsd: amountUsd, stage: when });
+    expect((await value('billing.get', { jobId })).summary?.toBillUsd).toBe('0.00');
+    expect(
+      await problem('billing.preview', { jobId, ask: { kind: 'stage', depositUsd: '1' } }),
+    ).toMatchObject({ fault: { what: 'more-than-contract', leftUsd: '0.00' }, field: 'depositUsd' });
+  });
+
   test('payments close what was due first; one is taken back by a row of its own; a credit takes the next number', async () => {
     const jobId = await acceptedJob(asker);
     const first = await issue(jobId, { kind: 'deposit', depositUsd: '500' });

@@ -8,15 +8,16 @@ import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { askOf, blankBill, readAsk, type TypedBill } from './bill-form.ts';
+import { askOf, asksForSum, blankBill, readAsk, type TypedBill } from './bill-form.ts';
 import { BillParts } from './bill-parts.tsx';
 import { BillPreview } from './bill-preview.tsx';
 import { type Billing, dollars } from './billing-words.ts';
-import { DepositEntries } from './deposit-entries.tsx';
+import { SumEntries } from './sum-entries.tsx';
 import { useKept } from './use-kept.ts';
 
 const kinds = [
   { id: 'deposit', label: 'Deposit' },
+  { id: 'stage', label: 'Stage of the payments' },
   { id: 'progress', label: 'Progress of the work' },
   { id: 'final', label: 'Final bill' },
 ] as const;
@@ -41,9 +42,9 @@ export function BillEditor(props: {
   const preview = useAnswer(
     'billing.preview',
     { jobId, ask: ask ?? { kind: 'final' } },
-    ask !== null && !isBlankDeposit(bill),
+    ask !== null && !isBlankSum(bill),
   );
-  const shown = ask === null || isBlankDeposit(bill) ? undefined : preview.data;
+  const shown = ask === null || isBlankSum(bill) ? undefined : preview.data;
   const issue = async (): Promise<void> => {
     setSure(false);
     const issued = await submit.send({
@@ -57,7 +58,7 @@ export function BillEditor(props: {
     notify(`Invoice ${issued.number} is issued. It stays as it is from now on.`);
     onClose();
   };
-  const known = ['ask.depositUsd', 'ask.retainagePercent', 'ask.note', 'issuedOn'];
+  const known = ['ask.depositUsd', 'ask.stage', 'depositUsd', 'ask.retainagePercent', 'ask.note', 'issuedOn'];
   const problem = submit.problem(known);
   return (
     <Panel title="New bill">
@@ -78,8 +79,8 @@ export function BillEditor(props: {
               problem={issuedOn === '' ? 'Give the day.' : submit.problemAt('issuedOn')}
               hint={`Due ${billing.settings.dueDays} days later.`}
             />
-            {bill.kind === 'deposit' ? (
-              <DepositEntries
+            {asksForSum(bill) ? (
+              <SumEntries
                 bill={bill}
                 billing={billing}
                 problem={submit.problemAt('ask.depositUsd') ?? submit.problemAt('depositUsd')}
@@ -98,7 +99,7 @@ export function BillEditor(props: {
             ) : null}
           </div>
           {bill.kind === 'progress' ? <BillParts parts={billing.parts} bill={bill} onChange={put} /> : null}
-          {bill.kind === 'deposit' ? null : (
+          {asksForSum(bill) ? null : (
             <Switch
               isSelected={bill.showsQuantities}
               onChange={(showsQuantities) => put({ showsQuantities })}
@@ -119,8 +120,8 @@ export function BillEditor(props: {
         <div className="stack">
           <BillPreview
             figures={shown}
-            error={ask === null || isBlankDeposit(bill) ? null : preview.error}
-            isBlank={ask === null || isBlankDeposit(bill)}
+            error={ask === null || isBlankSum(bill) ? null : preview.error}
+            isBlank={ask === null || isBlankSum(bill)}
           />
           {problem === null ? null : (
             <p className="field-problem" role="alert">
@@ -165,6 +166,6 @@ export function BillEditor(props: {
   );
 }
 
-function isBlankDeposit({ kind, depositUsd }: TypedBill): boolean {
-  return kind === 'deposit' && depositUsd.trim() === '';
+function isBlankSum(bill: TypedBill): boolean {
+  return asksForSum(bill) && bill.depositUsd.trim() === '';
 }

@@ -5,7 +5,9 @@ import { type Billing, type ShownPart, typedPercent } from './billing-words.ts';
 /** A bill as it is typed. */
 export type TypedBill = {
   readonly kind: BillAsk['kind'];
+  /** Of a deposit or a stage. */
   readonly depositUsd: string;
+  readonly stage: string;
   /** By part of the contract. */
   readonly percents: Readonly<Record<string, string>>;
   readonly retainagePercent: string;
@@ -18,6 +20,7 @@ export function blankBill(billing: Billing): TypedBill {
   return {
     kind: billing.invoices.length === 0 ? 'deposit' : 'progress',
     depositUsd: '',
+    stage: '',
     percents: Object.fromEntries(billing.parts.map((part) => [part.key, firstPercent(part)])),
     retainagePercent: billing.settings.retainagePercent,
     showsQuantities: false,
@@ -35,6 +38,7 @@ export function askOf(typed: TypedBill, parts: readonly ShownPart[]) {
   return {
     kind: typed.kind,
     depositUsd: typed.depositUsd.trim() === '' ? '0' : typed.depositUsd,
+    stage: typed.stage,
     percents: Object.fromEntries(
       parts.map((part) => [part.key, typedPercent(typed.percents[part.key] ?? firstPercent(part))]),
     ),
@@ -48,6 +52,11 @@ export function askOf(typed: TypedBill, parts: readonly ShownPart[]) {
 export function readAsk(typed: TypedBill, parts: readonly ShownPart[]): BillAsk | null {
   const ask = billAskSchema.safeParse(askOf(typed, parts));
   return ask.success ? ask.data : null;
+}
+
+/** True where the bill is over a sum that is typed, not over how far the work is. */
+export function asksForSum({ kind }: Pick<TypedBill, 'kind'>): boolean {
+  return kind === 'deposit' || kind === 'stage';
 }
 
 /** Every part at one percentage. */

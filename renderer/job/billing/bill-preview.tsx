@@ -68,6 +68,7 @@ function Line(props: {
 function sumsOf(figures: Figures): Parameters<typeof billSums>[0] {
   return {
     kind: figures.kind,
+    stage: figures.stage,
     retainagePercent: decimalText(figures.retainagePercent),
     workToDateUsd: usd(figures.workToDateUsd),
     retainedUsd: usd(figures.retainedUsd),

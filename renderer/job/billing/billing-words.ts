@@ -19,6 +19,7 @@ export const changeStateWords: Readonly<Record<ChangeOrderState, string>> = {
 
 export const invoiceWords: Readonly<Record<InvoiceKind, string>> = {
   deposit: 'Deposit',
+  stage: 'Stage',
   progress: 'Progress',
   final: 'Final',
   credit: 'Credit',

@@ -33,7 +33,7 @@ export function ChangesPanel(props: {
       );
     else if (found.lacks > 0)
       notify(
-        'Something in the design as it is now has no price in the accepted quote’s price list. Give it a price under Estimate, or write the change by hand.',
+        'Something in the design as it is now had no price when the quote was accepted, so the difference is not known. Write this change by hand.',
         'problem',
       );
     else if (found.order === null)

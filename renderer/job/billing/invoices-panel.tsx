@@ -1,5 +1,6 @@
 import { Lock, Plus } from 'lucide-react';
 import { useState } from 'react';
+import { ages } from '../../../core/billing/ledger.ts';
 import { ageWords } from '../../../core/documents/statement-sheet.ts';
 import { Button } from '../../kit/button.tsx';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
@@ -39,17 +40,32 @@ export function InvoicesPanel(props: {
           wrong is taken back by a credit with a number of its own.
         </p>
       ) : (
-        <DataTable
-          label="Invoices and credits"
-          columns={columnsOf(surroundings.settings.paperSize, setCrediting)}
-          rows={billing.invoices}
-          rowKey={(invoice) => invoice.id}
-        />
+        <>
+          <DataTable
+            label="Invoices and credits"
+            columns={columnsOf(surroundings.settings.paperSize, setCrediting)}
+            rows={billing.invoices}
+            rowKey={(invoice) => invoice.id}
+          />
+          {billing.summary === null ? null : <OpenByAge aged={billing.summary.aged} />}
+        </>
       )}
       {crediting === null ? null : (
         <CreditDialog invoice={crediting} billing={billing} onClose={() => setCrediting(null)} />
       )}
     </Panel>
+  );
+}
+
+/** What is open, by how long it is past the day it was due. */
+function OpenByAge({ aged }: { readonly aged: NonNullable<Billing['summary']>['aged'] }) {
+  const open = ages.filter((age) => Number(aged[age] ?? 0) !== 0);
+  return (
+    <p className="muted panel-words open-by-age">
+      {open.length === 0
+        ? 'Nothing is open.'
+        : `Open: ${open.map((age) => `${ageWords[age].toLowerCase()} ${dollars(aged[age] ?? '0')}`).join('; ')}.`}
+    </p>
   );
 }
 
