@@ -18,6 +18,7 @@ import { ShopGate } from './screens/data/shop-gate.tsx';
 import { MoneyScreen } from './screens/money/money-screen.tsx';
 import { NotFoundScreen } from './screens/not-found-screen.tsx';
 import { HistoryScreen } from './screens/prices/history/history-screen.tsx';
+import { ImportScreen } from './screens/prices/import/import-screen.tsx';
 import { PricesScreen } from './screens/prices/prices-screen.tsx';
 import { SettingsScreen } from './screens/settings/settings-screen.tsx';
 import { StockScreen } from './screens/stock/stock-screen.tsx';
@@ -57,6 +58,9 @@ export function App() {
                   </Route>
                   <Route path="/prices-stock">
                     <StockScreen />
+                  </Route>
+                  <Route path="/prices-import">
+                    <ImportScreen />
                   </Route>
                   <Route path="/prices/:itemId?">{(params) => <PricesScreen itemId={params.itemId} />}</Route>
                   <Route path="/money/:part?">{(params) => <MoneyScreen part={params.part} />}</Route>

@@ -6,7 +6,6 @@ import type { PriceEntries } from './price-changes.ts';
  * can be turned from one into another.
  */
 export function thingKey(item: PriceEntries): string {
-  const words = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
   switch (item.category) {
     case 'lumber':
     case 'plank':
@@ -25,4 +24,8 @@ export function thingKey(item: PriceEntries): string {
       return item.category satisfies never;
   }
   return `${item.category} ${words(item.description)}`;
+}
+
+function words(text: string): string {
+  return text.trim().toLowerCase().replace(/\s+/g, ' ');
 }

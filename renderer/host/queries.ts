@@ -40,6 +40,7 @@ const commandsByTopic: Readonly<Record<ChangeEvent['what'], readonly CommandName
     'stock.list',
   ],
   prices: [
+    'prices.layouts',
     'prices.list',
     'prices.ofItem',
     'prices.histories',

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { entriesOf } from '../../core/pricing/price-changes.ts';
+import type { PriceItem } from '../../core/pricing/price-list.ts';
 import { bulkChange, changedPrice, roundings } from '../../core/pricing/table/bulk-change.ts';
 import { readEntryText, writeEntryText } from '../../core/pricing/table/entry-text.ts';
 import { blockOf, pasteBlock } from '../../core/pricing/table/paste-block.ts';
@@ -60,13 +61,12 @@ describe('a cell of the price list', () => {
   test('reads as it is written, for every entry of every item', () => {
     fc.assert(
       fc.property(anyPriceList, (items) => {
-        for (const item of items)
-          for (const name of columns)
-            if (name !== 'price')
-              expect(readEntryText(name, writeEntryText(name, entriesOf(item)))).toEqual({
-                ok: true,
-                value: { [name]: item[name] },
-              });
+        const entries = columns.filter((column) => column !== 'price');
+        const read = (item: PriceItem) =>
+          entries.map((name) => readEntryText(name, writeEntryText(name, entriesOf(item))));
+        expect(items.map(read)).toEqual(
+          items.map((item) => entries.map((name) => ({ ok: true, value: { [name]: item[name] } }))),
+        );
       }),
     );
   });
@@ -189,21 +189,18 @@ describe('a change of many prices', () => {
   });
 
   test('leaves what has no price, what would fall below nothing, and what stays the same', () => {
-    const of = (id: string, priceUsd: string | null) =>
-      priceItem({
-        id,
-        unit: 'each',
-        description: id,
-        prices: priceUsd === null ? [] : [{ priceUsd, observedOn: '2026-01-01' }],
-      });
     const rule = { by: 'amount', value: '-1', rounding: 'cent' } as const;
-    const change = bulkChange([of('none', null), of('low', '0.50'), of('fine', '3')], rule, today);
+    const change = bulkChange(
+      [pricedItem('none', null), pricedItem('low', '0.50'), pricedItem('fine', '3')],
+      rule,
+      today,
+    );
     expect(change.left).toEqual([
       { description: 'none', why: 'no-price' },
       { description: 'low', why: 'below-zero' },
     ]);
     expect(change.rows).toMatchObject([{ itemId: 'fine', fromUsd: '3', toUsd: '2' }]);
-    expect(bulkChange([of('fine', '3')], { ...rule, value: '0' }, today).left).toMatchObject([
+    expect(bulkChange([pricedItem('fine', '3')], { ...rule, value: '0' }, today).left).toMatchObject([
       { why: 'same' },
     ]);
   });
@@ -227,4 +224,9 @@ describe('a change of many prices', () => {
 function written(hundredths: bigint): string {
   const size = hundredths < 0n ? -hundredths : hundredths;
   return `${hundredths < 0n ? '-' : ''}${size / 100n}.${String(size % 100n).padStart(2, '0')}`;
+}
+
+function pricedItem(id: string, priceUsd: string | null): PriceItem {
+  const prices = priceUsd === null ? [] : [{ priceUsd, observedOn: '2026-01-01' }];
+  return priceItem({ id, unit: 'each', description: id, prices });
 }

@@ -1,4 +1,5 @@
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
+import { NumberField } from '../../fields/number-field.tsx';
 import { useKeptDrafts } from '../../host/kept-drafts.ts';
 import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
@@ -48,6 +49,28 @@ export function ItemEntries(props: { readonly item: PriceItem; readonly entries:
         onChange={(supplier) => change({ supplier })}
         maxLength={80}
       />
+      <NumberField
+        label="Sold in packs of"
+        value={entries.minimumPack === 1 ? null : entries.minimumPack}
+        blankMeans="singly"
+        range={{ least: 1, most: 100_000 }}
+        whole
+        draft={drafts.get('minimumPack')}
+        onEntry={(entry) => {
+          drafts.set('minimumPack', entry.problem === null ? null : entry.text);
+          if (entry.problem === null) change({ minimumPack: entry.value ?? 1 });
+        }}
+      />
+      <div className="full">
+        <TextField
+          label="Note"
+          value={entries.notes}
+          onChange={(notes) => change({ notes })}
+          maxLength={1000}
+          multiline
+          rows={2}
+        />
+      </div>
       <div className="full switches">
         <Switch isSelected={entries.taxable} onChange={(taxable) => change({ taxable })}>
           Sales tax is due on it

@@ -8,12 +8,15 @@ import { Panel } from '../../kit/panel.tsx';
 import { SavedLine } from '../../kit/saved-line.tsx';
 import { ItemEntries } from './item-entries.tsx';
 import { ObservePrice } from './observe-price.tsx';
+import { OtherSuppliers } from './other-suppliers.tsx';
 import { PriceHistory } from './price-history.tsx';
 import { usePriceItem } from './price-item-store.ts';
 
 /** The chosen item: what it is, a new price for it, and every price that it had. */
 export function ItemPanel(props: {
   readonly item: PriceItem;
+  /** The whole list, for the same thing at other suppliers. */
+  readonly list: readonly PriceItem[];
   readonly today: string;
   readonly staleDays: number;
   /** For an item that was just made: the keyboard goes on in its panel. */
@@ -45,6 +48,7 @@ export function ItemPanel(props: {
       <Panel title="New price">
         <ObservePrice item={item} today={today} />
       </Panel>
+      <OtherSuppliers item={item} list={props.list} today={today} staleDays={staleDays} />
       <Panel title="Prices so far" look="flush">
         <Answer query={history}>
           {({ prices }) => <PriceHistory item={{ ...item, prices }} today={today} staleDays={staleDays} />}

@@ -41,6 +41,12 @@ export function ItemSizes(props: SizesProps) {
             maxLength={60}
             hint="As the overhang design names it."
           />
+          <TextField
+            label="Species"
+            value={entries.species}
+            onChange={(species) => change({ species })}
+            maxLength={60}
+          />
           <NumberField
             {...size(props, 'lengthFt', 'Stock length')}
             range={{ least: 1, most: 60 }}

@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import { Form } from 'react-aria-components';
+import { priceEntriesSchema } from '../../../core/pricing/price-changes.ts';
 import type { UnitOfSale } from '../../../core/pricing/price-list.ts';
-import { attempt } from '../../host/attempt.ts';
 import { Button } from '../../kit/button.tsx';
 import { Dialog } from '../../kit/dialog.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { TextField } from '../../kit/text-field.tsx';
+import { changePriceList } from './price-steps.ts';
 import { categoryChoices, newItemId, unitChoices, usualUnit, type Category } from './price-words.ts';
 
 /** Asks what a new item is; its sizes and its first price are entered beside the list afterwards. */
@@ -24,8 +25,8 @@ export function NewItemDialog(props: {
     setTried(true);
     if (isEmpty) return;
     const id = newItemId(description, taken);
-    const item = { id, category, description: description.trim(), unit };
-    if ((await attempt('prices.saveItem', { item })) === undefined) return;
+    const item = priceEntriesSchema.parse({ id, category, description: description.trim(), unit });
+    if (!(await changePriceList(`new item ${item.description}`, [{ kind: 'add-item', item }]))) return;
     onClose();
     onMade(id);
   };

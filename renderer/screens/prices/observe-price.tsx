@@ -3,12 +3,12 @@ import { Form } from 'react-aria-components';
 import type { Problem } from '../../../core/problems/problem.ts';
 import type { PriceItem, PriceObservation } from '../../../core/pricing/price-list.ts';
 import { MoneyField } from '../../fields/money-field.tsx';
-import { attempt } from '../../host/attempt.ts';
 import { useKeptDrafts } from '../../host/kept-drafts.ts';
 import { Button } from '../../kit/button.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { TextField } from '../../kit/text-field.tsx';
+import { changePriceList } from './price-steps.ts';
 import { priceText } from './price-text.ts';
 import { sourceChoices } from './price-words.ts';
 
@@ -31,7 +31,10 @@ export function ObservePrice({ item, today }: { readonly item: PriceItem; readon
       source,
       validUntil: validUntil === '' ? null : validUntil,
     };
-    if ((await attempt('prices.observe', { itemId: item.id, observation })) === undefined) return;
+    const isNoted = await changePriceList(`price of ${item.description}`, [
+      { kind: 'note-price', itemId: item.id, price: observation },
+    ]);
+    if (!isNoted) return;
     notify(`$${priceText(priceUsd)} for ${item.description} is noted as of ${observedOn}.`);
     setTried(false);
     setPriceUsd(null);

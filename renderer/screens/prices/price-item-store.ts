@@ -4,22 +4,30 @@ import { invoke } from '../../bridge.ts';
 import type { SaveState } from '../../host/autosave.ts';
 import { currentConnection, onConnection } from '../../host/connection.ts';
 import { queryClient } from '../../host/queries.ts';
+import { noteStep, todaysList } from './price-steps.ts';
 import { createPriceItemEdits, entriesOf, type PriceItemEntries } from './price-item-edits.ts';
 
-const listKey = ['prices.list', { on: 'today' }] as const;
 const savedState: SaveState = { kind: 'saved' };
 
 const edits = createPriceItemEdits({
-  save: (entries) => invoke('prices.saveItem', { item: entries }),
+  async save(entries) {
+    const from = queryClient.getQueryData<PriceItem[]>(todaysList)?.find(({ id }) => id === entries.id);
+    if (from === undefined) return invoke('prices.saveItem', { item: entries });
+    const reply = await invoke('prices.change', {
+      changes: [{ kind: 'entries', from: entriesOf(from), to: entries }],
+    });
+    if (reply.ok) noteStep(`entries of ${entries.description}`, reply.value.stepId, `entries ${entries.id}`);
+    return reply;
+  },
   onSaved(entries) {
-    queryClient.setQueryData<PriceItem[]>(listKey, (list) =>
+    queryClient.setQueryData<PriceItem[]>(todaysList, (list) =>
       list?.map((item) => (item.id === entries.id ? { ...entries, prices: item.prices } : item)),
     );
     // A list that was asked for before this save may come in yet; it is let go of for one that is asked for now.
-    void queryClient.invalidateQueries({ queryKey: listKey });
+    void queryClient.invalidateQueries({ queryKey: todaysList });
   },
   isNewest: (list) =>
-    queryClient.getQueryData(listKey) === list && queryClient.isFetching({ queryKey: listKey }) === 0,
+    queryClient.getQueryData(todaysList) === list && queryClient.isFetching({ queryKey: todaysList }) === 0,
 });
 
 onConnection(() => {

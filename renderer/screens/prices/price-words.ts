@@ -1,3 +1,4 @@
+import { createItemIds } from '../../../core/pricing/new-item-id.ts';
 import type { PriceItem, PriceObservation, UnitOfSale } from '../../../core/pricing/price-list.ts';
 
 export type Category = PriceItem['category'];
@@ -57,16 +58,7 @@ export function labelOf<K extends string>(
  * @returns e.g. `2x6-df-2-12-ft`, with a number after it where that is taken.
  */
 export function newItemId(description: string, taken: ReadonlySet<string>): string {
-  const base =
-    description
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-+|-+$/g, '')
-      .slice(0, 50) || 'item';
-  if (!taken.has(base)) return base;
-  let number = 2;
-  while (taken.has(`${base}-${number}`)) number += 1;
-  return `${base}-${number}`;
+  return createItemIds(taken)(description);
 }
 
 /**
@@ -76,7 +68,7 @@ export function newItemId(description: string, taken: ReadonlySet<string>): stri
  */
 export function isWanted(item: PriceItem, search: string): boolean {
   const text =
-    `${item.description} ${item.section} ${item.grade} ${item.supplier} ${item.nail} ${item.id}`.toLowerCase();
+    `${item.description} ${item.section} ${item.grade} ${item.species} ${item.supplier} ${item.nail} ${item.notes} ${item.id}`.toLowerCase();
   return search
     .toLowerCase()
     .split(/\s+/)

@@ -1,20 +1,19 @@
-import { FileDown, FileUp, Plus } from 'lucide-react';
+import { FileDown, Plus, Sheet } from 'lucide-react';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import type { CommandOutput } from '../../../core/contract/contract.ts';
-import { problemSentence } from '../../../core/problems/sentence.ts';
-import { readDay } from '../../../core/units/written-date.ts';
 import { useCommand } from '../../commands/command-handlers.ts';
 import { attempt } from '../../host/attempt.ts';
-import { tell, useAnswer } from '../../host/queries.ts';
-import { saveTextFile } from '../../host/save-file.ts';
+import { fromBase64 } from '../../host/base64.ts';
+import { useAnswer } from '../../host/queries.ts';
+import { saveFile, saveTextFile } from '../../host/save-file.ts';
 import { Answer } from '../../kit/answer.tsx';
 import { Banner } from '../../kit/banner.tsx';
 import { Button } from '../../kit/button.tsx';
-import { FileButton } from '../../kit/file-button.tsx';
 import { focusSearch } from '../../kit/focus-search.ts';
 import { notify } from '../../kit/notices.tsx';
 import { Screen } from '../../kit/screen.tsx';
+import { PriceFileButton } from './import/price-file-button.tsx';
+import { takeFile } from './import/take-file.ts';
 import { ItemPanel } from './item-panel.tsx';
 import { NewItemDialog } from './new-item-dialog.tsx';
 import { useSettledPriceItems } from './price-item-store.ts';
@@ -33,14 +32,11 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
   useCommand('edit.search', focusSearch);
   useSettledPriceItems(list.data, list.isFetching);
 
-  const importFile = async (text: string, fileName: string): Promise<void> => {
-    try {
-      const reply = await tell('prices.importCsv', { text });
-      setFileProblem(reply.ok ? null : `${fileName}: ${problemSentence(reply.problem)}`);
-      if (reply.ok) notify(importWords(reply.value));
-    } catch {
-      setFileProblem('Eavewright does not answer, so nothing was imported. Try again once it does.');
-    }
+  const importFile = async (file: File): Promise<void> => {
+    const taken = await takeFile(file);
+    setFileProblem(taken.kind === 'problem' ? taken.words : null);
+    if (taken.kind === 'done') notify(taken.words);
+    if (taken.kind === 'columns') goTo('/prices-import');
   };
 
   const today = info.data?.today ?? '';
@@ -52,15 +48,12 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
       sections={<PriceParts />}
       actions={
         <>
-          <FileButton
-            endings={['.csv', 'text/csv']}
-            icon={<FileUp size={16} aria-hidden="true" />}
-            onText={(text, name) => void importFile(text, name)}
-          >
-            Import CSV
-          </FileButton>
+          <PriceFileButton onFile={(file) => void importFile(file)}>Import a file</PriceFileButton>
           <Button icon={<FileDown size={16} aria-hidden="true" />} onPress={() => void exportFile()}>
             Export CSV
+          </Button>
+          <Button icon={<Sheet size={16} aria-hidden="true" />} onPress={() => void exportWorkbook()}>
+            Export workbook
           </Button>
           <Button tone="main" icon={<Plus size={16} aria-hidden="true" />} onPress={() => setAdding(true)}>
             New item
@@ -91,6 +84,7 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
               <ItemPanel
                 key={chosen.id}
                 item={chosen}
+                list={items}
                 today={today}
                 staleDays={staleDays}
                 takesFocus={chosen.id === madeId}
@@ -114,18 +108,14 @@ export function PricesScreen({ itemId }: { readonly itemId: string | undefined }
   );
 }
 
-/** What came in, and how days were read where they can be read two ways. */
-function importWords(came: CommandOutput<'prices.importCsv'>): string {
-  const items = `${came.items} ${came.items === 1 ? 'item' : 'items'}`;
-  const prices = `${came.prices} new ${came.prices === 1 ? 'price' : 'prices'}`;
-  const days =
-    came.monthFirst === null
-      ? ''
-      : ` Days with strokes were read month first: ${came.monthFirst} as ${readDay(came.monthFirst)}.`;
-  return `${items} with ${prices} came in.${days}`;
-}
-
 async function exportFile(): Promise<void> {
   const file = await attempt('prices.exportCsv', {});
   if (file !== undefined) await saveTextFile(file.fileName, file.text, 'text/csv');
 }
+
+async function exportWorkbook(): Promise<void> {
+  const file = await attempt('prices.exportXlsx', {});
+  if (file !== undefined) await saveFile(file.fileName, fromBase64(file.base64), workbookType);
+}
+
+const workbookType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';

@@ -1,9 +1,9 @@
 import type { PriceItem, PriceObservation } from '../../../core/pricing/price-list.ts';
-import { attempt } from '../../host/attempt.ts';
 import { Button } from '../../kit/button.tsx';
 import { Dialog } from '../../kit/dialog.tsx';
 import { focusAfterRow } from '../../kit/focus-after-row.ts';
 import { notify } from '../../kit/notices.tsx';
+import { changePriceList } from './price-steps.ts';
 import { priceText } from './price-text.ts';
 
 /** Asks before a mistyped price is taken back. What was saved with it stays as it was saved. */
@@ -17,9 +17,11 @@ export function TakeBackPrice(props: {
   const words = `$${priceText(price.priceUsd)} of ${price.observedOn}`;
   const takeBack = async (): Promise<void> => {
     const moveFocus = focusAfterRow(rowKey);
-    const done = await attempt('prices.removeObservation', { itemId: item.id, observation: price });
+    const isDone = await changePriceList(`${words} for ${item.description} taken back`, [
+      { kind: 'take-back', itemId: item.id, price },
+    ]);
     onClose();
-    if (done === undefined) return;
+    if (!isDone) return;
     moveFocus();
     notify(`${words} for ${item.description} is taken back.`);
   };
