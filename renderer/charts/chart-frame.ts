@@ -4,6 +4,8 @@ import { addDays, daysBetween } from '../../core/units/civil-date.ts';
 export type ChartLine = {
   readonly id: string;
   readonly name: string;
+  /** Last day that it is known of, where that is before the last day shown. */
+  readonly endsOn?: string | undefined;
   readonly points: readonly {
     readonly from: string;
     readonly value: number;
@@ -38,6 +40,22 @@ export function valueTicks(least: number, most: number, wanted: number): readonl
 }
 
 const monthWords = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/**
+ * Days for a level axis of dates: first days of months, or, of some weeks alone, days a week or two apart.
+ * @param first - first day shown.
+ * @param last - last day shown.
+ * @param most - most labels that fit.
+ */
+export function dateTicks(first: string, last: string, most: number): readonly Tick[] {
+  const days = daysBetween(first, last);
+  if (days > 100) return monthTicks(first, last, most);
+  const every = [1, 2, 7, 14, 28].find((step) => days / step <= most) ?? 28;
+  return Array.from({ length: Math.floor(days / every) }, (_, at) => {
+    const day = addDays(first, (at + 1) * every);
+    return { at: (at + 1) * every, label: `${monthWords[monthOf(day)] ?? ''} ${Number(day.slice(8))}` };
+  });
+}
 
 /**
  * First days of months for a level axis of dates, as many apart as fit.

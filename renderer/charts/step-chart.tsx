@@ -1,10 +1,11 @@
 import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { stepOn } from '../../core/pricing/history/price-steps.ts';
 import { daysBetween } from '../../core/units/civil-date.ts';
-import { type ChartLine, daysShown, momentsOf, monthTicks, valueTicks } from './chart-frame.ts';
+import { type ChartLine, daysShown, dateTicks, momentsOf, valueTicks } from './chart-frame.ts';
 import './charts.css';
 
 const height = 240;
+const nothing = 'nothing known';
 const room = { left: 64, right: 14, top: 12, bottom: 30 } as const;
 /** Dashes that tell lines apart without colour. */
 const dashes = ['', '7 4', '2 3', '10 3 2 3', '4 2'] as const;
@@ -56,7 +57,10 @@ export function StepChart(props: {
       if (Math.abs(x(moment) - left) <= Math.abs(x(moments[nearest] ?? until) - left)) nearest = index;
     if (nearest !== at) choose(nearest);
   };
-  const said = lines.map((line) => ({ line, held: stepOn(line.points, day) }));
+  const said = lines.map((line) => ({
+    line,
+    held: line.endsOn !== undefined && day > line.endsOn ? undefined : stepOn(line.points, day),
+  }));
   return (
     <figure className="step-chart">
       <div
@@ -69,7 +73,7 @@ export function StepChart(props: {
         aria-valuemin={0}
         aria-valuemax={moments.length - 1}
         aria-valuenow={at}
-        aria-valuetext={`${day}: ${said.map(({ line, held }) => `${line.name} ${held?.text ?? 'no price yet'}`).join(', ')}`}
+        aria-valuetext={`${day}: ${said.map(({ line, held }) => `${line.name} ${held?.text ?? nothing}`).join(', ')}`}
         onKeyDown={press}
         onPointerMove={point}
         onPointerDown={point}
@@ -89,7 +93,7 @@ export function StepChart(props: {
               </text>
             </g>
           ))}
-          {monthTicks(first, until, Math.max(2, Math.floor(widthPx / 110))).map((tick) => {
+          {dateTicks(first, until, Math.max(2, Math.floor(widthPx / 110))).map((tick) => {
             const left = room.left + (tick.at / days) * (widthPx - room.left - room.right);
             return (
               <g key={tick.label}>
@@ -144,7 +148,7 @@ export function StepChart(props: {
                 />
               </svg>
             )}
-            {line.name} <b>{held?.text ?? 'no price yet'}</b>
+            {line.name} <b>{held?.text ?? nothing}</b>
           </span>
         ))}
       </figcaption>
@@ -168,7 +172,7 @@ function Line(props: {
       {path === '' ? null : (
         <path
           className={lineClass(props.index)}
-          d={`${path}H${x(props.until)}`}
+          d={`${path}H${x(line.endsOn ?? props.until)}`}
           strokeDasharray={dashes[props.index % dashes.length] ?? ''}
         />
       )}

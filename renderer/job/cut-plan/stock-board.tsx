@@ -22,8 +22,8 @@ export function StockBoard(props: {
   return (
     <div className="sub-list-row stock-board" data-path={props.path}>
       <span>
-        Board {number} of the shop: {board.section} {board.grade}, {formatLength(board.lengthIn)},{' '}
-        {formatUsd(usd(board.valueUsd))}
+        Board {number} of the shop: {`${board.section} ${board.grade}`.trim()}, {formatLength(board.lengthIn)}
+        , {formatUsd(usd(board.valueUsd))}
         {piece?.goneOn != null && !isElsewhere ? <span className="tag">used up</span> : null}
         {isElsewhere ? (
           <span className="tag tag-care">set aside for {piece?.forJob?.name}: remove it here</span>

@@ -71,7 +71,7 @@ export function TakeBoardsDialog(props: {
                       setPicked(next);
                     }}
                   >
-                    {`${piece.sequence}: ${piece.section} ${piece.grade}, ${formatLength(piece.lengthIn)}, ${formatUsd(usd(piece.valueUsd))}${piece.note === '' ? '' : `, ${piece.note}`}`}
+                    {`${piece.sequence}: ${`${piece.section} ${piece.grade}`.trim()}, ${formatLength(piece.lengthIn)}, ${formatUsd(usd(piece.valueUsd))}${piece.note === '' ? '' : `, ${piece.note}`}`}
                   </Switch>
                 </li>
               ))}

@@ -4,6 +4,7 @@ import { quoteName } from '../../../core/quotes/number-quote.ts';
 import { formatUsd, type Usd } from '../../../core/units/money.ts';
 import { useAnswer } from '../../host/queries.ts';
 import { Answer } from '../../kit/answer.tsx';
+import { Button } from '../../kit/button.tsx';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { Dialog } from '../../kit/dialog.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
@@ -20,6 +21,8 @@ export function QuoteChangeDialog(props: {
   readonly quote: ShownQuote;
   /** The job's other quotes, to hold it against. */
   readonly others: readonly ShownQuote[];
+  /** What making a quote of the job as it stands is called, and does; null while it cannot be made. */
+  readonly remake: { readonly label: string; readonly run: () => void } | null;
   readonly onClose: () => void;
 }) {
   const [withId, setWithId] = useState<string>(asItStands);
@@ -31,7 +34,19 @@ export function QuoteChangeDialog(props: {
   const other = props.others.find(({ id }) => id === withId);
   const otherName = other === undefined ? null : quoteName(other.number, other.revision);
   return (
-    <Dialog title={`What changed since ${name}`} isOpen size="large" onClose={props.onClose}>
+    <Dialog
+      title={`What changed since ${name}`}
+      isOpen
+      size="large"
+      onClose={props.onClose}
+      actions={
+        props.remake === null || withId !== asItStands ? undefined : (
+          <Button tone="main" onPress={props.remake.run}>
+            {props.remake.label}
+          </Button>
+        )
+      }
+    >
       {props.others.length === 0 ? null : (
         <div className="quote-compare">
           <SelectField

@@ -33,6 +33,12 @@ export function QuotesPanel() {
     }
   };
   const [newest] = quotes.data ?? [];
+  const makeLabel =
+    newest === undefined
+      ? 'Make a quote'
+      : newest.state === 'draft'
+        ? 'Make the draft anew'
+        : 'Make the next revision';
   const close = (): void => setWish(null);
   return (
     <Panel
@@ -40,13 +46,7 @@ export function QuotesPanel() {
       look="flush"
       actions={
         <Button isDisabled={!computation.current || isMaking} onPress={() => void make()}>
-          {isMaking
-            ? 'Searching the boards'
-            : newest === undefined
-              ? 'Make a quote'
-              : newest.state === 'draft'
-                ? 'Make the draft anew'
-                : 'Make the next revision'}
+          {isMaking ? 'Searching the boards' : makeLabel}
         </Button>
       }
     >
@@ -83,6 +83,17 @@ export function QuotesPanel() {
         <QuoteChangeDialog
           quote={wish.quote}
           others={(quotes.data ?? []).filter(({ id }) => id !== wish.quote.id)}
+          remake={
+            computation.current && !isMaking
+              ? {
+                  label: makeLabel,
+                  run: () => {
+                    close();
+                    void make();
+                  },
+                }
+              : null
+          }
           onClose={close}
         />
       ) : null}

@@ -147,7 +147,7 @@ function columnsFor(onOpen: (piece: StockPiece) => void): readonly TableColumn<S
           return (
             <Button
               tone="quiet"
-              aria-label={`Bring board ${piece.sequence} back`}
+              aria-label={`Bring back board ${piece.sequence}`}
               onPress={() => void attempt('stock.bringBack', { id: piece.id })}
             >
               Bring back
@@ -161,7 +161,7 @@ function columnsFor(onOpen: (piece: StockPiece) => void): readonly TableColumn<S
             </Button>
             <Button
               tone="quiet"
-              aria-label={`Throw board ${piece.sequence} out`}
+              aria-label={`Throw out board ${piece.sequence}`}
               onPress={() => void attempt('stock.throwOut', { id: piece.id })}
             >
               Throw out

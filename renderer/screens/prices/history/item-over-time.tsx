@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { rebased } from '../../../../core/pricing/history/index-series.ts';
+import { lastDayOf, rebased } from '../../../../core/pricing/history/index-series.ts';
 import { priceSteps } from '../../../../core/pricing/history/price-steps.ts';
 import { changePercent } from '../../../../core/pricing/history/price-changes-since.ts';
 import { thingOf } from '../../../../core/pricing/history/supplier-spread.ts';
@@ -107,6 +107,7 @@ function OneItem(props: {
                     </b>
                     , {labelOf(sourceChoices, held.value.observation.source).toLowerCase()} of{' '}
                     {held.value.observation.observedOn}
+                    {held.value.stale ? ' ' : null}
                     {held.value.stale ? <span className="tag tag-care">old by then</span> : null}
                   </>
                 ) : (
@@ -190,6 +191,7 @@ function Chart(props: {
             {
               id: 'index',
               name: index.series,
+              endsOn: endOf(against.index),
               points: against.index.map(({ month, value }) => ({
                 from: `${month}-01`,
                 value: Number(value),
@@ -222,6 +224,12 @@ function Chart(props: {
       </p>
     </>
   );
+}
+
+/** An index says nothing of the months after its last. */
+function endOf(index: readonly { readonly month: string }[]): string | undefined {
+  const last = index.at(-1);
+  return last === undefined ? undefined : lastDayOf(last.month);
 }
 
 function priceLine(item: PriceItem): ChartLine {
