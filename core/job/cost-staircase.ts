@@ -82,6 +82,13 @@ export function costStaircase(costs: readonly PlaceCost[], todayIn: number): Cos
   return { steps, todayIn, ...besideToday(steps, todayIn) };
 }
 
+/** The same staircase seen from another overhang, as once that was taken. [in] */
+export function seenFrom(staircase: CostStaircase, todayIn: number): CostStaircase {
+  return staircase.todayIn === todayIn
+    ? staircase
+    : { steps: staircase.steps, todayIn, ...besideToday(staircase.steps, todayIn) };
+}
+
 /** The design of a job with another overhang at one eave. [in] */
 export function withOverhang(input: JobInput, eaveId: string, overhangIn: number): JobInput {
   return {

@@ -12,8 +12,11 @@ export type BriefSolver = {
   readonly close: () => Promise<void>;
 };
 
-/** A worker that overruns its time is ended after this. [ms] */
+/** A worker that overruns its time is ended after this, once it has told a plan. [ms] */
 const graceMs = 500;
+
+/** One that has told none is given this long: the first plan takes its time on a busy machine. [ms] */
+const firstPlanMs = 20_000;
 
 /** Makes it; its workers start when they are first needed. */
 export function createBriefSolver({
@@ -42,9 +45,13 @@ export function createBriefSolver({
       const run = seat.run({ problem, strategy: 'patterns', limitMs, onProgress });
       const onAbort = (): void => run.stop();
       signal?.addEventListener('abort', onAbort);
-      const late = setTimeout(run.kill, limitMs + graceMs);
+      const late = setTimeout(() => {
+        if (told !== null) run.kill();
+      }, limitMs + graceMs);
+      const tooLate = setTimeout(run.kill, firstPlanMs + limitMs);
       const outcome = await run.outcome;
       clearTimeout(late);
+      clearTimeout(tooLate);
       signal?.removeEventListener('abort', onAbort);
       if (outcome.kind === 'broke') reportBug(new Error(outcome.error));
       // Of a worker that was ended, what it told last stands; with a worth on boards its bound counts that worth too.

@@ -116,6 +116,8 @@ function isHostEvent(value: unknown): value is HostEvent {
       return 'what' in value && topics.some((topic) => topic === value.what);
     case 'solving':
       return 'solveId' in value && typeof value.solveId === 'string' && 'key' in value && 'costUsd' in value;
+    case 'staircase':
+      return 'solveId' in value && typeof value.solveId === 'string' && 'staircase' in value;
     case 'importing':
       return 'importId' in value && typeof value.importId === 'string' && 'done' in value;
     default:

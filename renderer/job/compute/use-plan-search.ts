@@ -1,4 +1,5 @@
 import { useEffect, useSyncExternalStore } from 'react';
+import type { CutPlan } from '../../../core/cutting/cut-plan-types.ts';
 import { unsettledPlans } from '../../../core/job/unsettled-plans.ts';
 import { invoke, subscribe } from '../../bridge.ts';
 import type { Computation } from './computation.ts';
@@ -60,4 +61,17 @@ export function useJobSearch({ current, good }: Computation): void {
     if (current && good !== null) jobSearch().want(unsettledPlans(good.result, none));
   }, [current, good]);
   useEffect(() => () => jobSearch().want([]), []);
+}
+
+/** Takes plans that were found in another way, where what a search found costs more; what nobody searched is left to it. */
+export function keepFoundPlans(found: readonly { readonly key: string; readonly plan: CutPlan }[]): void {
+  const { searched } = store.read();
+  store.put(
+    found.flatMap(({ key, plan }) => {
+      const known = searched.get(key)?.plan;
+      return known === undefined || known === null || Number(known.costUsd) <= Number(plan.costUsd)
+        ? []
+        : [[key, { plan, ended: plan.proof === 'none' ? 'limit' : 'proven' }] as const];
+    }),
+  );
 }

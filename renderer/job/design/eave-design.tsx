@@ -12,6 +12,7 @@ import { DrawingsPanel } from './drawings-panel.tsx';
 import { TailsInHand, WhileResting } from './hand/tails-in-hand.tsx';
 import { RakeDesigns } from './rake-entries.tsx';
 import { RakeTables } from './rake-view.tsx';
+import { StaircasePanel } from './staircase/staircase-panel.tsx';
 import { TailTable } from './tail-table.tsx';
 import { VariantTable } from './variant-table.tsx';
 
@@ -29,6 +30,9 @@ export function EaveDesignView(props: { readonly index: number; readonly design:
         <div className="design-main">
           <ErrorBoundary>
             <ChecksLine eaveId={eaveId} />
+          </ErrorBoundary>
+          <ErrorBoundary>
+            <StaircasePanel key={eaveId} eaveId={eaveId} />
           </ErrorBoundary>
           <DesignPlan />
           <WhileResting>
