@@ -157,6 +157,8 @@ export const learningCommands = {
     none,
     z.strictObject({
       finished: z.array(z.strictObject({ jobId: id, name: z.string(), finishedOn: civilDate, outcome })),
+      /** What is asked before each quote, by the job that taught it. */
+      reminders: z.array(z.strictObject({ id, text: z.string(), from: z.string() })),
       rates: z.array(
         z.strictObject({
           task: z.string(),
@@ -207,6 +209,12 @@ export const learningCommands = {
     z.strictObject({ group: z.enum(['nails', 'plank']), percent: z.number().min(0).max(100) }),
     none,
   ),
+  /** Adds a question of the person's own to what is asked before each quote. */
+  'learning.remind': write(
+    z.strictObject({ text: z.string().trim().min(1, 'Enter what is to be asked.').max(1000) }),
+    z.strictObject({ id }),
+  ),
+  'learning.forgetReminder': write(z.strictObject({ id }), none),
   /** Leaves the hours of a phase of a finished job out of what is learned, or takes them in again. */
   'learning.leaveOut': write(z.strictObject({ jobId: id, phase, leftOut: z.boolean() }), none),
 } as const;

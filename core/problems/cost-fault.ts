@@ -9,6 +9,7 @@ export type CostFault =
   | { readonly what: 'file-too-large'; readonly fileName: string; readonly mostMb: number }
   | { readonly what: 'file-gone'; readonly fileName: string }
   | { readonly what: 'not-finished' }
+  | { readonly what: 'too-many-reminders'; readonly most: number }
   | { readonly what: 'no-hours' };
 
 /** The sentence for it. */
@@ -28,6 +29,8 @@ export function costSentence(fault: CostFault): string {
       return `${fault.fileName} is not where it was kept, or was changed there. Put it back from a backup of the folder.`;
     case 'not-finished':
       return 'This job is not finished yet. Mark it as finished first, at the end of Job cost.';
+    case 'too-many-reminders':
+      return `${fault.most} questions are asked before each quote already. Take one off the list first.`;
     case 'no-hours':
       return 'No hours are entered yet. Enter them for one person at least.';
     default:

@@ -13,6 +13,7 @@ import { getJob, type StoredJob } from '../store/jobs.ts';
 import { getSettings, putSettings } from '../store/settings.ts';
 import type { Context } from './context.ts';
 import { printSheet } from './print-sheet.ts';
+import { mostReminders } from './reminders.ts';
 import { standingOfJob } from './standing-of-job.ts';
 
 type CloseOutCommands = Extract<
@@ -108,7 +109,9 @@ function keepReminder(db: WritableDb, job: StoredJob, { surprise, remind }: Clos
   const others = settings.reminders.filter((one) => one.id !== id);
   const text = surprise.trim();
   const reminders =
-    remind && text !== '' && others.length < 200 ? [...others, { id, text, from: job.info.name }] : others;
+    remind && text !== '' && others.length < mostReminders
+      ? [...others, { id, text, from: job.info.name }]
+      : others;
   if (canonicalJson(reminders) !== canonicalJson(settings.reminders))
     putSettings(db, { ...settings, reminders }, revision);
 }

@@ -13,6 +13,7 @@ import { getSettings, putSettings } from '../store/settings.ts';
 import { closeOutHandlers } from './close-outs.ts';
 import type { Context } from './context.ts';
 import { openFinishedSample } from './finished-sample.ts';
+import { reminderHandlers } from './reminders.ts';
 import { shopMoney } from './shop-money.ts';
 import { exportYear } from './year-export.ts';
 
@@ -21,6 +22,7 @@ export function learningHandlers(context: Context): Pick<Handlers, keyof typeof 
   const { store, today } = context;
   return {
     ...closeOutHandlers(context),
+    ...reminderHandlers(context),
     'jobs.openFinishedSample': () => openFinishedSample(context),
     'money.shop': () => store.read((db) => shopMoney(db, today())),
     'money.exportYear': ({ year }) => store.read((db) => exportYear(db, year)),
@@ -35,6 +37,7 @@ export function learningHandlers(context: Context): Pick<Handlers, keyof typeof 
             finishedOn,
             outcome: jobOutcome(closeOut),
           })),
+          reminders: settings.reminders,
           rates: learnRates(finished, usedRates(settings), listLeftOut(db)).map((rate) => ({
             ...rate,
             jobs: [...rate.jobs],

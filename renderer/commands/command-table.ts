@@ -34,6 +34,7 @@ export const commandTable = [
   { id: 'job.billing', label: 'Billing', group: 'Job', keys: 'Alt+Shift+Digit0', whileTyping: true },
   { id: 'job.new', label: 'New job', group: 'Job', keys: 'Alt+Shift+KeyN', whileTyping: true },
   { id: 'job.open-sample', label: 'Open the sample job', group: 'Job' },
+  { id: 'job.open-finished-sample', label: 'Bring in finished jobs to look at', group: 'Job' },
   { id: 'edit.undo', label: 'Undo', group: 'Edit', keys: '$mod+KeyZ', whileTyping: true },
   { id: 'edit.redo', label: 'Redo', group: 'Edit', keys: '$mod+Shift+KeyZ', whileTyping: true },
   { id: 'edit.search', label: 'Search this list', group: 'Edit', keys: 'Alt+Shift+KeyF', whileTyping: true },

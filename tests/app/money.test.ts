@@ -77,6 +77,17 @@ test('a learned rate is proposed with its jobs, changes when one is left out, an
   await takePictures(page, 'settings-learned');
 });
 
+test('what surprised him stands among what he asks before each quote, beside a question of his own', async () => {
+  await goToPart('What they teach');
+  const asked = page.getByRole('region', { name: 'What you ask before each quote' });
+  await asked.getByText('Is the soffit width read at both ends?').waitFor(patient);
+  await asked.getByRole('textbox', { name: 'Another question' }).fill('Does the dog bite?');
+  await page.keyboard.press('Enter');
+  await asked.getByRole('button', { name: 'Ask no more: Does the dog bite?' }).click(patient);
+  await asked.getByText('Does the dog bite?').waitFor({ ...patient, state: 'detached' });
+  expect(await asked.getByRole('listitem').count()).toBe(2);
+});
+
 test('a job is finished in its own section: the day, why, what surprised, and the report as a PDF', async () => {
   await goToPart('Where it stands');
   await page

@@ -43,6 +43,8 @@ export function checkLearning(asker: Asker): void {
     await value('learning.leaveOut', { jobId, phase: 'Framing', leftOut: true });
     const { rates } = await value('learning.get', {});
     expect(rates.every(({ offered }) => offered === null)).toBe(true);
+    const [taught] = (await value('learning.get', {})).reminders;
+    await value('learning.forgetReminder', { id: taught?.id ?? '' });
     await value('money.reopen', { jobId });
     expect((await value('learning.get', {})).finished).toEqual([]);
   });
@@ -60,6 +62,19 @@ export function checkLearning(asker: Asker): void {
       code: 'not-found',
       what: 'task',
     });
+  });
+
+  test('a question of his own is asked before each quote until he takes it off', async () => {
+    const { id } = await value('learning.remind', { text: 'Does the dog bite?' });
+    expect((await value('learning.get', {})).reminders).toContainEqual({
+      id,
+      text: 'Does the dog bite?',
+      from: '',
+    });
+    await value('learning.forgetReminder', { id });
+    expect((await value('settings.get', {})).settings.reminders.map((one) => one.id)).not.toContain(id);
+    expect(await problem('learning.remind', { text: ' ' })).toMatchObject({ field: 'text' });
+    expect(await problem('learning.forgetReminder', { id })).toEqual({ code: 'not-found', what: 'question' });
   });
 
   test('a job without an accepted quote has nothing to finish', async () => {

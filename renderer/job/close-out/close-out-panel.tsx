@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { CommandOutput } from '../../../core/contract/contract.ts';
 import { attempt } from '../../host/attempt.ts';
 import { fromBase64 } from '../../host/base64.ts';
@@ -71,7 +72,13 @@ function End({ shown }: { readonly shown: Shown }) {
             </p>
           )
         ) : (
-          <Outcome finished={finished} />
+          <>
+            <Outcome finished={finished} />
+            <p className="muted">
+              Boards and offcuts that are worth keeping stand under{' '}
+              <Link href={`/jobs/${jobId}/cut-plan`}>Cut plan</Link>.
+            </p>
+          </>
         )}
         {finished?.changedSince === true ? (
           <Banner

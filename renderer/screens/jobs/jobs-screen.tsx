@@ -50,6 +50,7 @@ export function JobsScreen() {
   };
   useCommand('job.new', () => setNaming({ kind: 'new' }));
   useCommand('job.open-sample', () => void openSample());
+  useCommand('job.open-finished-sample', () => void openFinished());
   useCommand('edit.search', focusSearch);
 
   return (

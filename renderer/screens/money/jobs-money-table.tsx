@@ -30,6 +30,7 @@ export function JobsMoneyTable(props: {
               </th>
               {[
                 totals.contractUsd,
+                totals.changesUsd,
                 totals.billedUsd,
                 totals.paidUsd,
                 totals.owedUsd,
@@ -52,7 +53,7 @@ export function JobsMoneyTable(props: {
   );
 }
 
-const figureTitles = ['Contract', 'Billed', 'Paid', 'Owed', 'Spent', 'At the end'] as const;
+const figureTitles = ['Contract', 'Changes', 'Billed', 'Paid', 'Owed', 'Spent', 'At the end'] as const;
 
 function columnsFor(mostUsd: number): readonly TableColumn<ShopJob>[] {
   return [
@@ -73,6 +74,7 @@ function columnsFor(mostUsd: number): readonly TableColumn<ShopJob>[] {
       ),
     },
     figure('contract', 'Contract', (job) => job.contractUsd),
+    figure('changes', 'Changes in it', (job) => job.changesUsd),
     figure('billed', 'Billed', (job) => job.billedUsd),
     figure('paid', 'Paid', (job) => job.paidUsd),
     figure('owed', 'Owed', (job) => job.owedUsd),

@@ -8,42 +8,52 @@ import { CountedHours } from './counted-hours.tsx';
 import { LearnedOffer } from './learned-offer.tsx';
 import { MaterialsPanel } from './materials-panel.tsx';
 import { type LearnedRate, percentWords } from './money-words.ts';
+import { RemindersPanel } from './reminders-panel.tsx';
 
 /** What finished jobs teach: hours by task and material allowances, each proposed and never changed by itself. */
 export function LearnedPart() {
   const learning = useAnswer('learning.get', {});
   return (
     <Answer query={learning}>
-      {({ rates, materials, accuracy }) =>
-        rates.length === 0 ? (
-          <Panel title="Hours by task">
-            <EmptyState title="No finished job has taught anything yet.">
-              Enter the hours of a job by phase under Job cost, and mark the job as finished. What its tasks
-              took stands here beside what you reckon with.
-            </EmptyState>
-          </Panel>
-        ) : (
-          <>
-            <Panel title="Hours by task" look="flush">
-              <DataTable
-                label="Hours by task from finished jobs"
-                columns={columns}
-                rows={rates}
-                rowKey={({ task }) => task}
-              />
-              <p className="money-legend muted">
-                Hours are kept by phase. They go to its tasks in proportion to what was reckoned for each,
-                with storeys, pitch and access taken out. What is proposed is the mean of the jobs drawn
-                toward the rate that they were estimated with, more so the fewer jobs there are: with three of
-                them it lies half way. A job that stands out counts until you leave it out.
-              </p>
+      {({ rates, materials, accuracy, reminders }) => (
+        <>
+          {rates.length === 0 ? (
+            <Panel title="Hours by task">
+              <EmptyState title="No finished job has taught anything yet.">
+                Enter the hours of a job by phase under Job cost, and mark the job as finished. What its tasks
+                took stands here beside what you reckon with.
+              </EmptyState>
             </Panel>
-            <CountedHours rates={rates} accuracy={accuracy} />
-            {materials.length === 0 ? null : <MaterialsPanel materials={materials} />}
-          </>
-        )
-      }
+          ) : (
+            <>
+              <HoursByTask rates={rates} />
+              <CountedHours rates={rates} accuracy={accuracy} />
+            </>
+          )}
+          {materials.length === 0 ? null : <MaterialsPanel materials={materials} />}
+          <RemindersPanel reminders={reminders} />
+        </>
+      )}
     </Answer>
+  );
+}
+
+function HoursByTask({ rates }: { readonly rates: readonly LearnedRate[] }) {
+  return (
+    <Panel title="Hours by task" look="flush">
+      <DataTable
+        label="Hours by task from finished jobs"
+        columns={columns}
+        rows={rates}
+        rowKey={({ task }) => task}
+      />
+      <p className="money-legend muted">
+        Hours are kept by phase. They go to its tasks in proportion to what was reckoned for each, with
+        storeys, pitch and access taken out. What is proposed is the mean of the jobs drawn toward the rate
+        that they were estimated with, more so the fewer jobs there are: with three of them it lies half way.
+        A job that stands out counts until you leave it out.
+      </p>
+    </Panel>
   );
 }
 
