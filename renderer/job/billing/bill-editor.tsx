@@ -43,6 +43,7 @@ export function BillEditor(props: {
     'billing.preview',
     { jobId, ask: ask ?? { kind: 'final' } },
     ask !== null && !isBlankSum(bill),
+    true,
   );
   const shown = ask === null || isBlankSum(bill) ? undefined : preview.data;
   const issue = async (): Promise<void> => {
@@ -131,7 +132,9 @@ export function BillEditor(props: {
           <div className="change-foot">
             <Button
               tone="main"
-              isDisabled={shown === undefined || issuedOn === ''}
+              isDisabled={
+                shown === undefined || preview.isPlaceholderData || preview.error !== null || issuedOn === ''
+              }
               onPress={() => setSure(true)}
             >
               Issue it…
