@@ -54,7 +54,7 @@ test('words of the scope are written by hand, told apart when the design moves o
   const words = scope.getByRole('textbox', { name: /South eave, in your words/ });
   await words.fill('The south roof edge grows by sixteen inches.');
   await page.getByRole('link', { name: 'Design', exact: true }).click();
-  await page.getByRole('textbox', { name: 'Overhang', exact: true }).fill('15');
+  await page.locator('[data-path="design.eaves.0.overhangIn"]').fill('15', { timeout: 5000 });
   await page.getByRole('link', { name: 'Quote', exact: true }).click();
   await scope.getByText(/The design has changed since you wrote this/).waitFor(patient);
   expect(await words.inputValue()).toBe('The south roof edge grows by sixteen inches.');

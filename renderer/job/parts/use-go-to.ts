@@ -27,7 +27,8 @@ export function useGoTo(options: {
         return;
       }
       const { section, eaveId } = whereIs(path, read());
-      showEave(eaveId);
+      // The quote is of the whole job: the eave in view stays in view on the other sections.
+      if (section !== 'quote') showEave(eaveId);
       navigate(`/jobs/${jobId}/${section}`);
       focusEntry(path);
     },
