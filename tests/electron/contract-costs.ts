@@ -9,7 +9,7 @@ const png =
 export async function acceptedJob({ value }: Pick<Asker, 'value'>): Promise<string> {
   const { id: jobId } = await value('jobs.import', { text: sampleText });
   const { id } = await value('quotes.make', { jobId });
-  await value('quotes.send', { id });
+  await value('quotes.send', { id, knowing: true });
   const { today } = await value('app.info', {});
   await value('quotes.decide', { id, decision: 'accepted', on: today, note: '' });
   return jobId;
