@@ -1,7 +1,9 @@
 import { contract } from '../../core/contract/contract.ts';
 import type { Problem } from '../../core/problems/problem.ts';
 import { fail, ok, type Result } from '../../core/result.ts';
+import type { ReadableDb } from '../store/database.ts';
 import { getInvoice } from '../store/invoices.ts';
+import { listJobs } from '../store/jobs.ts';
 import { getSettings, putSettings } from '../store/settings.ts';
 import { billingHandlers } from './billing.ts';
 import { closeOutHandlers } from './close-outs.ts';
@@ -15,12 +17,15 @@ import { type SampleHistory, sampleHistorySchema, type StepCommand, withIds } fr
 /**
  * Brings in the jobs that the invented shop has behind it, each made by the program's own commands on the days of the
  * fixture, in the order of the days. Boards are planned and not searched for a proof, so that it takes no longer than a
- * click may.
+ * click may. Brought in once, the same jobs are opened the next time: a second time the people of the sample would work
+ * more hours than a day has.
  * @returns the id of the first of them. Where a step is refused (a shop whose own settings leave a price open), the jobs
  * are put away, and why is answered.
  */
 export async function openFinishedSample(context: Context): Promise<Result<{ id: string }, Problem>> {
   const history = sampleHistorySchema.parse(JSON.parse(await context.sampleHistory()));
+  const there = context.store.read((db) => alreadyThere(db, history));
+  if (there !== undefined) return ok({ id: there });
   const sample = JSON.parse(await context.sampleJob()) as Record<string, unknown>;
   const made: { readonly id: string; readonly steps: readonly Step[] }[] = [];
   for (const { steps, ...job } of history.jobs) {
@@ -37,6 +42,14 @@ export async function openFinishedSample(context: Context): Promise<Result<{ id:
     return whole;
   }
   return ok({ id: made[0]?.id ?? '' });
+}
+
+/** The first of the sample's jobs, where it was brought in already and not put away. */
+function alreadyThere(db: ReadableDb, { jobs }: SampleHistory): string | undefined {
+  const first = jobs[0]?.job;
+  return listJobs(db, false).find(
+    ({ name, siteAddress }) => name === first?.name && siteAddress === first.siteAddress,
+  )?.id;
 }
 
 type Step = SampleHistory['jobs'][number]['steps'][number];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { CommandName } from '../../core/contract/contract.ts';
+import { jobInfoSchema } from '../../core/job/job-file.ts';
 import { civilDate } from '../../core/pricing/civil-date-field.ts';
 
 /** What happens in the sample's history, as the program's own commands. */
@@ -21,7 +22,7 @@ export type StepCommand = (typeof stepCommands)[number];
 const jobSchema = z.strictObject({
   /** Survey, design and the job's own words, as in a job file; prices and settings are the sample's. */
   asOf: civilDate,
-  job: z.unknown(),
+  job: jobInfoSchema,
   survey: z.unknown(),
   design: z.unknown(),
   steps: z.array(

@@ -60,6 +60,11 @@ describe('the invented shop with jobs behind it', () => {
     }
   });
 
+  test('brought in once more, the same jobs are opened', async () => {
+    expect(await value('jobs.openFinishedSample', {})).toEqual({ id: first });
+    expect(await value('jobs.list', { search: '', archived: false })).toHaveLength(4);
+  });
+
   test('a job that is billed to the end has its whole contract billed, to the cent', async () => {
     const { jobs } = await value('money.shop', {});
     const finished = jobs.filter(({ finishedOn }) => finishedOn !== null);
