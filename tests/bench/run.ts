@@ -11,6 +11,8 @@ import { ensureBrowser } from '../app/ensure-browser.ts';
 import { sideBySide } from './measure.ts';
 import { lengthenJob } from './lengthen-job.ts';
 import { timeLayout } from './layout.ts';
+import { timePriceHistory } from './price-history.ts';
+import { timePriceImport } from './price-import.ts';
 import { timeStart } from './start-time.ts';
 import { timeStore } from './store.ts';
 
@@ -62,7 +64,10 @@ for (const [name, input] of [
 
 for (const figures of await timeLayout()) print('layout of an eave', figures);
 print('start to first usable screen', await timeStart(ensureBrowser()));
+print('import of a price list of 100,000 rows beside a bare loop of inserts', await timePriceImport());
 print('a shop after ten years beside one of 200 jobs', await timeStore());
+
+print('prices over time, a million beside ten thousand', await timePriceHistory());
 
 const cutting = fileURLToPath(new URL('cutting.ts', import.meta.url));
 process.exitCode =

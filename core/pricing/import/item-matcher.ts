@@ -31,9 +31,11 @@ export type ItemMatcher = {
  */
 export function createItemMatcher(items: readonly PriceEntries[]): ItemMatcher {
   const byId = new Map(items.map((item) => [item.id, item]));
-  const byName = new Map<string, PriceEntries[]>();
+  const byName = new Map<string, Named[]>();
+  // Items that a code of this file has added: rows without a code alone may mean them.
+  const codedByName = new Map<string, Named[]>();
   const codeOf = new Map<string, string>();
-  for (const item of items) for (const key of keysOf(item)) push(byName, key, item);
+  for (const item of items) for (const key of keysOf(item)) push(byName, key, named(item));
 
   return {
     match({ code, given }) {
@@ -51,13 +53,21 @@ export function createItemMatcher(items: readonly PriceEntries[]): ItemMatcher {
       const key = bySize
         ? sizeKey(given.section ?? '', given.lengthFt ?? 0)
         : wordKey(given.description ?? '');
-      const fits = (byName.get(key) ?? []).filter(
-        (item) =>
-          agrees(item, given, supplier) &&
-          (codeOf.get(item.id) === undefined || codeOf.get(item.id) === code),
+      const row = {
+        supplier,
+        grade: plain(given.grade ?? ''),
+        species: plain(given.species ?? ''),
+      };
+      const known = byName.get(key) ?? [];
+      const candidates = code === '' ? [...known, ...(codedByName.get(key) ?? [])] : known;
+      const fits = candidates.filter((one) => {
+        const taken = codeOf.get(one.item.id);
+        return (code === '' || taken === undefined || taken === code) && agrees(one, given, row);
+      });
+      const exact = fits.filter(
+        (one) => one.supplier === row.supplier && one.grade === row.grade && one.species === row.species,
       );
-      const exact = fits.filter((item) => agreesWholly(item, given));
-      const [first, second] = exact.length === 1 ? exact : fits;
+      const [first, second] = (exact.length === 1 ? exact : fits).map(({ item }) => item);
       if (first === undefined) return ok(undefined);
       if (second !== undefined) return fail([first.description, second.description]);
       if (code !== '') codeOf.set(first.id, code);
@@ -65,7 +75,8 @@ export function createItemMatcher(items: readonly PriceEntries[]): ItemMatcher {
     },
     added({ code }, item) {
       byId.set(item.id, item);
-      for (const key of keysOf(item)) push(byName, key, item);
+      const names = code === '' ? byName : codedByName;
+      for (const key of keysOf(item)) push(names, key, named(item));
       if (code !== '') codeOf.set(item.id, code);
     },
   };
@@ -76,20 +87,26 @@ export function codedId(supplier: string, code: string): string {
   return `${plainId(supplier).slice(0, 20)}-${code}`.slice(0, 60);
 }
 
-function agrees(item: PriceEntries, given: SomeEntries, supplier: string): boolean {
-  return (
-    (supplier === '' || plain(item.supplier) === supplier) &&
-    (given.category === undefined || given.category === item.category) &&
-    (given.grade === undefined || plain(given.grade) === plain(item.grade)) &&
-    (given.species === undefined || item.species === '' || plain(given.species) === plain(item.species))
-  );
+type Words = { readonly supplier: string; readonly grade: string; readonly species: string };
+
+/** An item with its words made plain once: a long file holds each against many rows. */
+type Named = Words & { readonly item: PriceEntries };
+
+function named(item: PriceEntries): Named {
+  return {
+    item,
+    supplier: plain(item.supplier),
+    grade: plain(item.grade),
+    species: plain(item.species),
+  };
 }
 
-function agreesWholly(item: PriceEntries, given: SomeEntries): boolean {
+function agrees(one: Named, given: SomeEntries, row: Words): boolean {
   return (
-    plain(item.supplier) === plain(given.supplier ?? '') &&
-    plain(item.grade) === plain(given.grade ?? '') &&
-    plain(item.species) === plain(given.species ?? '')
+    (row.supplier === '' || one.supplier === row.supplier) &&
+    (given.category === undefined || given.category === one.item.category) &&
+    (given.grade === undefined || row.grade === one.grade) &&
+    (given.species === undefined || one.species === '' || row.species === one.species)
   );
 }
 

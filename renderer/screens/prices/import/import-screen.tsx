@@ -2,11 +2,9 @@ import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { ImportingEvent } from '../../../../core/contract/reply.ts';
 import type { ImportLayout } from '../../../../core/pricing/import/layout.ts';
-import { problemSentence } from '../../../../core/problems/sentence.ts';
-import { invoke, subscribe } from '../../../bridge.ts';
+import { subscribe } from '../../../bridge.ts';
 import { attempt } from '../../../host/attempt.ts';
 import { useAnswer } from '../../../host/queries.ts';
-import { HostLost } from '../../../host/transport.ts';
 import { Banner } from '../../../kit/banner.tsx';
 import { Button } from '../../../kit/button.tsx';
 import { EmptyState } from '../../../kit/empty-state.tsx';
@@ -17,8 +15,9 @@ import { TextField } from '../../../kit/text-field.tsx';
 import { noteStep } from '../price-steps.ts';
 import { holdImport, useHeldImport, type HeldImport } from './held-import.ts';
 import { ImportColumns } from './import-columns.tsx';
-import { countsInWords, ImportPreview, type Preview } from './import-preview.tsx';
+import { countsInWords, ImportPreview } from './import-preview.tsx';
 import { ImportStyle } from './import-style.tsx';
+import { usePreview } from './read-preview.ts';
 import { PriceFileButton } from './price-file-button.tsx';
 import { takeFile } from './take-file.ts';
 import './import.css';
@@ -67,41 +66,15 @@ export function ImportScreen() {
   );
 }
 
-/** How long nothing is changed before the file is read by a changed layout. [ms] */
-const settleMs = 250;
-
 function NamedFile({ held }: { readonly held: HeldImport }) {
   const { importId, fileName, opened } = held;
   const [, goTo] = useLocation();
   const [layout, setLayout] = useState<ImportLayout>(opened.layout);
-  const [read, setRead] = useState<{ readonly of: ImportLayout; readonly preview: Preview } | null>(null);
-  const [problem, setProblem] = useState<string | null>(null);
+  const { preview, problem, isRead } = usePreview(importId, layout);
   const [name, setName] = useState(opened.layoutName ?? '');
   const [isRunning, setRunning] = useState(false);
   const progress = useProgress(importId);
   const layouts = useAnswer('prices.layouts', {});
-
-  useEffect(() => {
-    let isOld = false;
-    const timer = window.setTimeout(() => {
-      const preview = async (): Promise<void> => {
-        try {
-          const reply = await invoke('prices.importPreview', { importId, layout });
-          if (isOld) return;
-          setProblem(reply.ok ? null : problemSentence(reply.problem));
-          if (reply.ok) setRead({ of: layout, preview: reply.value });
-        } catch (error) {
-          if (!(error instanceof HostLost)) throw error;
-          if (!isOld) setProblem('Eavewright does not answer. Change something here once it does.');
-        }
-      };
-      void preview();
-    }, settleMs);
-    return () => {
-      isOld = true;
-      window.clearTimeout(timer);
-    };
-  }, [importId, layout]);
 
   const reopen = async (how: {
     encoding: HeldImport['opened']['encoding'];
@@ -137,12 +110,8 @@ function NamedFile({ held }: { readonly held: HeldImport }) {
     goTo('/prices');
   };
 
-  const isRead = read?.of === layout;
-  const preview = read?.preview;
-  const canRun =
-    isRead &&
-    preview?.counts.faults === 0 &&
-    preview.counts.added + preview.counts.changed + preview.counts.prices > 0;
+  const counts = isRead && problem === null ? preview?.counts : undefined;
+  const canRun = counts?.faults === 0 && counts.added + counts.changed + counts.prices > 0;
   return (
     <div className="import-parts">
       <div className="import-part">
@@ -170,7 +139,7 @@ function NamedFile({ held }: { readonly held: HeldImport }) {
             )}
             {problem === null ? (
               <p role="status">
-                {isRead && preview !== undefined ? countsInWords(preview) : `Reading the file. ${progress}`}
+                {isRead && preview !== null ? countsInWords(preview) : `Reading the file. ${progress}`}
               </p>
             ) : null}
             <div className="fields">
@@ -193,7 +162,7 @@ function NamedFile({ held }: { readonly held: HeldImport }) {
             </div>
           </div>
         </Panel>
-        {preview === undefined ? null : <ImportPreview preview={preview} layout={layout} />}
+        {preview === null || problem !== null ? null : <ImportPreview preview={preview} layout={layout} />}
       </div>
     </div>
   );
