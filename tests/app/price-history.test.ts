@@ -43,9 +43,10 @@ describe('prices over time', () => {
   test('tell the price of any day', async () => {
     const day = page.getByLabel('Price as of');
     await day.fill('2026-03-15');
-    await page.getByText('$9.62 for each').first().waitFor();
+    const held = page.locator('.as-of');
+    await expect.poll(() => held.textContent()).toContain('$9.62 for each');
     await day.fill('2025-12-31');
-    await page.getByText('It had no price yet on that day.').waitFor();
+    await expect.poll(() => held.textContent()).toBe('It had no price yet on that day.');
     await day.fill('2026-04-20');
   });
 
@@ -138,7 +139,24 @@ describe('the materials of a job', () => {
     await page.getByRole('link', { name: 'Quote' }).click();
     const panel = page.getByRole('region', { name: 'How far prices move while the quote is open' });
     await panel.getByText('Nine times in ten, up to').waitFor();
+    // The two rises are 28 days apart, so no window of 15 holds both; $1,117.41 to $1,144.58 is 2.43 %.
+    expect(await panel.locator('.risk-figures dd').allTextContents()).toContain('+2.4 %');
     await panel.scrollIntoViewIfNeeded();
     await takePictures(page, 'price-risk');
+  });
+
+  test('lead from what changed since a quote to the next one', async () => {
+    await page.getByRole('button', { name: 'Make a quote' }).click();
+    await page.getByText(/is made as a draft/).waitFor();
+    await page.getByRole('button', { name: /What changed since/ }).click();
+    const dialog = page.getByRole('dialog', { name: /What changed since/ });
+    await dialog.getByText('has a direct cost of', { exact: false }).waitFor();
+    // Today the job is priced anew; the sample's prices are the newest there are, so no line differs.
+    expect(await dialog.textContent()).toContain('the margin over direct cost goes from');
+    await takePictures(page, 'quote-change');
+    await dialog.getByRole('button', { name: 'Make the draft anew' }).click();
+    await dialog.waitFor({ state: 'hidden' });
+    await page.getByRole('button', { name: 'Searching the boards' }).waitFor({ state: 'hidden' });
+    await page.getByRole('button', { name: 'Make the draft anew' }).waitFor();
   });
 });

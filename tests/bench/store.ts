@@ -9,8 +9,8 @@ import { openShop, shopFileName } from '../../electron/store/open-shop.ts';
 import { sideBySide } from './measure.ts';
 
 /** A shop after ten years, beside one after its first spring. */
-const large = { jobs: 20_000, items: 2_000, prices: 1_000_000 };
-const small = { jobs: 200, items: 2_000, prices: 10_000 };
+export const largeShop = { jobs: 20_000, items: 2_000, prices: 1_000_000 };
+export const smallShop = { jobs: 200, items: 2_000, prices: 10_000 };
 
 /**
  * Times what grows with a shop file: opening, the job list and a search in it, a job's input on a day long past, an item's
@@ -18,7 +18,7 @@ const small = { jobs: 200, items: 2_000, prices: 10_000 };
  * @returns medians and their ratios, large over small. [ms, MB]
  */
 export async function timeStore(): Promise<Readonly<Record<string, number>>> {
-  const shops = { large: fill(large), small: fill(small) };
+  const shops = { large: fillShop(largeShop), small: fillShop(smallShop) };
   try {
     const opening = await sideBySide(
       { large: () => close(open(shops.large)), small: () => close(open(shops.small)) },
@@ -57,7 +57,8 @@ export async function timeStore(): Promise<Readonly<Record<string, number>>> {
   }
 }
 
-function fill({ jobs, items, prices }: typeof large): string {
+/** Makes a shop's folder with so many jobs, items and prices spread over ten years. */
+export function fillShop({ jobs, items, prices }: typeof largeShop): string {
   const folder = mkdtempSync(join(tmpdir(), 'eavewright-bench-'));
   const made = openShop(folder);
   if (!made.ok) throw new Error(made.problem.code);

@@ -89,6 +89,27 @@ describe('the purchase list', () => {
     expect(asked.length).toBeGreaterThan(8);
   });
 
+  test('follows where the job buys: at the supplier chosen, his delivery in it, and nobody else’s lumber', () => {
+    const two = jobToBuy();
+    two.settings.suppliers.push({ name: 'Hollin Yard', deliveryUsd: '40' });
+    for (const item of [...two.priceList])
+      if (item.category === 'lumber')
+        two.priceList.push({
+          ...item,
+          id: `${item.id}-hollin`,
+          supplier: 'Hollin Yard',
+          prices: item.prices.map((price) => ({ ...price, priceUsd: String(Number(price.priceUsd) * 1.1) })),
+        });
+    two.design.cutting.suppliers = ['Hollin Yard'];
+    const { suppliers } = purchases(two, soundResult(two));
+    const lumberAt = suppliers
+      .filter(({ lines }) => lines.some(({ item }) => item?.category === 'lumber'))
+      .map(({ name }) => name);
+    expect(lumberAt).toEqual(['Hollin Yard']);
+    const hollin = suppliers.find(({ name }) => name === 'Hollin Yard');
+    expect(hollin?.lines.at(-1)?.line.costUsd).toBe('40.00');
+  });
+
   test('puts what gets used up behind what is built in, the delivery last, and tells old prices', () => {
     const lumber = pageOf('Fernhollow Lumber')?.lines.filter((line) => line.startsWith('[ ]')) ?? [];
     expect(lumber.at(-1)).toContain('Delivery of lumber');

@@ -46,6 +46,7 @@ describe('a job run without a window', () => {
       'cut-list.pdf',
       'layout.pdf',
       'lists.pdf',
+      'purchase-list.pdf',
       'quote.pdf',
       'results.json',
       'saw-list.pdf',

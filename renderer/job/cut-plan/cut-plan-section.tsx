@@ -39,8 +39,10 @@ export function CutPlanSection() {
         ) : (
           <div className="plan-choices">
             <BoardWishes />
-            <OnHand />
-            <JobOffcuts />
+            <div className="stack">
+              <OnHand />
+              <JobOffcuts />
+            </div>
           </div>
         )}
         <Suppliers sums={sums} />

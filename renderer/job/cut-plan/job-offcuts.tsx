@@ -60,7 +60,7 @@ export function JobOffcuts() {
               : `${offcuts.map(({ section, lengthSixteenths }) => `${section} ${formatLength(lengthSixteenths / 16)}`).join(', ')}.`}
             {cutUp.length === 0 ? '' : ` ${boards(cutUp.length)} of the shop will be used up.`}
           </p>
-          <div className="wish-row">
+          <div className="wish-row offcut-row">
             <MoneyField
               label="Worth a foot"
               value={usdPerFoot}
