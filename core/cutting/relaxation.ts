@@ -48,7 +48,11 @@ export function relax(
   const basis = startBasis(model, left, phantomCents);
   const rows = basis.held.length;
   const seen = new Set(pool.map(columnKey));
-  let proof: Worths & { readonly cents: number } = { cents: -1, worth: basis.worth, tax: basis.tax };
+  let proof: Worths & { readonly cents: number } = {
+    cents: Number.NEGATIVE_INFINITY,
+    worth: basis.worth,
+    tax: basis.tax,
+  };
   let finished = false;
   const add = (candidates: readonly Column[]): boolean => {
     const before = pool.length;
@@ -85,11 +89,13 @@ export function relax(
       (sum, size) => sum + (worths.worth[size] ?? 0) * (left.demand[size] ?? 0),
       0,
     );
-    const total = basis.scarce.reduce(
-      (sum, stock) => sum - (worths.tax[stock] ?? 0) * (left.supply[stock] ?? 0),
-      gross,
+    const taxes = basis.scarce.reduce(
+      (sum, stock) => sum + (worths.tax[stock] ?? 0) * (left.supply[stock] ?? 0),
+      0,
     );
-    if (total / overpriced > proof.cents) proof = { cents: total / overpriced, ...worths };
+    // Lowered until no board holds more than its price and tax, the worths are a proof; taxes are not lowered with them.
+    const proven = gross / overpriced - taxes;
+    if (proven > proof.cents) proof = { cents: proven, ...worths };
     if (!add(dear)) {
       finished = true;
       break;

@@ -18,6 +18,12 @@ const mostCompositions = 2000;
 /** Patterns that one composition is searched with, at most. */
 const mostPatterns = 20_000;
 
+/** Patterns from which on other compositions are looked at before one is searched with them. */
+const manyPatterns = 1000;
+
+/** Compositions that are looked at before such a search. */
+const mostAhead = 24;
+
 /** What is known of the numbers of boards that can hold all pieces. */
 export type CompositionSearch = {
   readonly model: CuttingModel;
@@ -85,6 +91,7 @@ export function walkCompositions(
   const free: Column[] = pool.map((column) => ({ ...column, cents: 0 }));
   const excluded: (readonly number[])[] = [];
   let proof: 'exact-bound' | 'solver-tree' = 'exact-bound';
+  let hasLookedAhead = false;
   for (let asked = 0; asked < mostCompositions && !goal.stopped(); asked += 1) {
     const cheapest = cheapestComposition(
       model,
@@ -102,7 +109,15 @@ export function walkCompositions(
       search.addCut(cut);
       continue;
     }
-    const settled = tryComposition(search, cheapest, goal);
+    diveInto(search, cheapest, goal);
+    if (goal.met()) return 'met';
+    const patterns = patternsFor(search, cheapest, goal);
+    if (!hasLookedAhead && (patterns === undefined || patterns.length > manyPatterns)) {
+      hasLookedAhead = true;
+      lookAhead(search, cheapest, [...excluded, cheapest.boards], free, goal);
+      if (goal.met()) return 'met';
+    }
+    const settled = patterns !== undefined && tryComposition(search, cheapest, patterns, goal);
     if (goal.met()) return 'met';
     if (!settled) return 'gave-up';
     excluded.push(cheapest.boards);
@@ -111,21 +126,59 @@ export function walkCompositions(
   return 'gave-up';
 }
 
+/**
+ * Looks for plans with numbers of boards beyond one whose search would be long: what is found here is no proof, but the
+ * cheaper the plan, the less is left to search.
+ */
+function lookAhead(
+  search: CompositionSearch,
+  from: Composition,
+  before: readonly (readonly number[])[],
+  free: Column[],
+  goal: CompositionGoal,
+): void {
+  const { model, cuts } = search;
+  const excluded = [...before];
+  for (let asked = 0; asked < mostAhead && !goal.stopped(); asked += 1) {
+    const rules = { cuts, excluded, least: from.cents, most: goal.most(), mostBoards: goal.mostBoards() };
+    const next = cheapestComposition(model, rules, mostSteps);
+    if (next === 'gave-up' || next === 'none') return;
+    const cut = cutAgainst(model, next.boards, free, goal.stopped);
+    if (cut === undefined) {
+      diveInto(search, next, goal);
+      excluded.push(next.boards);
+    } else search.addCut(cut);
+  }
+}
+
+/** Dives for a plan with just so many boards to buy, and any scarce ones. */
+function diveInto({ model, pool }: CompositionSearch, composition: Composition, goal: CompositionGoal): void {
+  const bought = withBoards(model, composition);
+  const usable = pool.filter(({ stock }) => (bought.stocks[stock]?.available ?? 0) > 0);
+  goal.found(dive(bought, { cells: 30_000_000, stopped: goal.stopped }, usable).loads);
+}
+
+/** The patterns that a plan with just so many boards to buy can use; undefined where there are too many. */
+function patternsFor(
+  { model, patternsWithin }: CompositionSearch,
+  composition: Composition,
+  goal: CompositionGoal,
+): readonly Column[] | undefined {
+  const bought = withBoards(model, composition);
+  return patternsWithin(model.limited ? goal.most() : composition.cents, goal.stopped)?.filter(
+    ({ stock }) => (bought.stocks[stock]?.available ?? 0) > 0,
+  );
+}
+
 /** Looks for the best plan with just so many boards to buy, and any scarce ones; false where it could not be settled. */
 function tryComposition(
-  { model, pool, programs, patternsWithin }: CompositionSearch,
+  { model, programs }: CompositionSearch,
   composition: Composition,
+  patterns: readonly Column[],
   goal: CompositionGoal,
 ): boolean {
   const bought = withBoards(model, composition);
-  const usable = (patterns: readonly Column[]): Column[] =>
-    patterns.filter(({ stock }) => (bought.stocks[stock]?.available ?? 0) > 0);
-  goal.found(dive(bought, { cells: 30_000_000, stopped: goal.stopped }, usable(pool)).loads);
-  if (goal.met()) return true;
   const most = model.limited ? goal.most() : composition.cents;
-  const within = patternsWithin(most, goal.stopped);
-  if (within === undefined) return false;
-  const patterns = usable(within);
   const answer = programs.solveMip(patternProgram(bought, patterns, goal.mostBoards()), {
     absoluteGap: 0.999,
     cutoff: most + 0.5,

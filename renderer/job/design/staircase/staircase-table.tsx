@@ -49,7 +49,7 @@ export function StaircaseTable(props: {
                   <Button
                     tone="quiet"
                     isDisabled={props.isDisabled}
-                    aria-label={`Take the overhang ${formatInches(step.toOverhangIn)}`}
+                    aria-label={`Take ${formatInches(step.toOverhangIn)} as the overhang`}
                     onPress={() => props.take(index)}
                   >
                     Take {formatInches(step.toOverhangIn)}
