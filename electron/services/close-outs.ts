@@ -1,6 +1,6 @@
 import type { learningCommands } from '../../core/contract/learning-commands.ts';
 import { jobReportSheet } from '../../core/documents/job-report-sheet.ts';
-import { closingFigures } from '../../core/jobcost/learning/close-job.ts';
+import { allowancesOf, closingFigures } from '../../core/jobcost/learning/close-job.ts';
 import type { CloseOutWords, FinishedFigures } from '../../core/jobcost/learning/finished-job.ts';
 import { jobOutcome } from '../../core/jobcost/learning/job-outcome.ts';
 import type { Problem } from '../../core/problems/problem.ts';
@@ -98,6 +98,7 @@ function figuresNow(db: ReadableDb, jobId: string, day: string): Result<Finished
       times,
       bills,
       settings: jobCost,
+      allowances: allowancesOf(accepted.input.settings),
     }),
   );
 }

@@ -1,5 +1,6 @@
 import type { learningCommands } from '../../core/contract/learning-commands.ts';
 import { estimateAccuracy } from '../../core/jobcost/learning/estimate-accuracy.ts';
+import { allowancesOf } from '../../core/jobcost/learning/close-job.ts';
 import { jobOutcome } from '../../core/jobcost/learning/job-outcome.ts';
 import { materialUse } from '../../core/jobcost/learning/material-use.ts';
 import { learnRates } from '../../core/jobcost/learning/production-rates.ts';
@@ -42,10 +43,10 @@ export function learningHandlers(context: Context): Pick<Handlers, keyof typeof 
             ...rate,
             jobs: [...rate.jobs],
           })),
-          materials: materialUse(finished, {
-            nails: settings.fastening.lossPercent,
-            plank: settings.plankWastePercent,
-          }).map((use) => ({ ...use, jobs: [...use.jobs] })),
+          materials: materialUse(finished, allowancesOf(settings)).map((use) => ({
+            ...use,
+            jobs: [...use.jobs],
+          })),
           accuracy: estimateAccuracy(finished).map((one) => ({ ...one, jobs: [...one.jobs] })),
         });
       }),

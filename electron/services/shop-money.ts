@@ -24,11 +24,15 @@ type JobLine = {
   readonly finishedOn: string | null;
 };
 
-/** Gathers the money of every job with a contract that is not put away, and what waits to be answered or paid. */
+/**
+ * Gathers the money of every job with a contract, and what waits to be answered or paid. A job that is put away is left out,
+ * unless its client still owes something.
+ */
 export function shopMoney(db: ReadableDb, today: string): Result<ShopMoney, Problem> {
   const jobs: (ShopMoney['jobs'][number] & { readonly line: JobMoneyLine })[] = [];
   const open: ShopMoney['invoices'] = [];
-  for (const { id: jobId, name, customerName } of listJobs(db, false)) {
+  const owing = listJobs(db, true).filter(({ id }) => owes(db, id, today));
+  for (const { id: jobId, name, customerName } of [...listJobs(db, false), ...owing]) {
     const found = jobLine(db, jobId, today);
     if (!found.ok) return found;
     if (found.value === null) continue;
@@ -60,6 +64,10 @@ export function shopMoney(db: ReadableDb, today: string): Result<ShopMoney, Prob
     invoices: open.toSorted((a, b) => b.daysPast - a.daysPast || a.number - b.number),
     aged: agedOf(open.map(({ age, openUsd }) => ({ age, openUsd: usd(openUsd) }))),
   });
+}
+
+function owes(db: ReadableDb, jobId: string, today: string): boolean {
+  return Number(ledgerOf(listInvoices(db, jobId), listPayments(db, jobId), today).balanceUsd) > 0;
 }
 
 /** Of a finished job what was kept then, so that its quote is not read again; null of one without a contract. */

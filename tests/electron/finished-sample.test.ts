@@ -164,6 +164,17 @@ describe('the invented shop with jobs behind it', () => {
     expect((await value('learning.get', {})).finished).toHaveLength(3);
   });
 
+  test('a job that is put away is left out, unless its client still owes something', async () => {
+    const before = await value('money.shop', {});
+    const owing = before.jobs.find(({ name }) => name.startsWith('Tolliver'))?.jobId ?? '';
+    for (const id of [first, owing]) await value('jobs.archive', { id, archived: true });
+    const { jobs, invoices } = await value('money.shop', {});
+    const shown = jobs.map(({ jobId }) => jobId);
+    expect([shown.includes(first), shown.includes(owing)]).toEqual([false, true]);
+    expect(invoices).toEqual(before.invoices);
+    for (const id of [first, owing]) await value('jobs.archive', { id, archived: false });
+  });
+
   test("a year's files read back to what was billed, paid and spent", async () => {
     const { fileName, base64 } = await value('money.exportYear', { year: 2026 });
     expect(fileName).toBe('eavewright-year-2026.zip');

@@ -3,7 +3,7 @@ import type { ContractSum } from '../../billing/contract-sum.ts';
 import type { Ledger } from '../../billing/ledger.ts';
 import type { JobResult } from '../../job/job-result.ts';
 import type { CostLine, Estimate } from '../../pricing/estimate-types.ts';
-import type { JobCostSettings } from '../../pricing/shop-settings.ts';
+import type { JobCostSettings, ShopSettings } from '../../pricing/shop-settings.ts';
 import type { TakeoffLine } from '../../takeoff/takeoff-types.ts';
 import { decimalText, sumUsd, type Usd, usd } from '../../units/money.ts';
 import type { Budget } from '../budget.ts';
@@ -22,7 +22,21 @@ export type JobToClose = {
   readonly times: readonly KeptTime[];
   readonly bills: readonly KeptBill[];
   readonly settings: Pick<JobCostSettings, 'phases'>;
+  /** Of the accepted quote, by material. [%] */
+  readonly allowances: Allowances;
 };
+
+/** What is allowed beyond the need of each material, where the shop sets it. [%] */
+export type Allowances = Readonly<Partial<Record<MaterialGroup, number>>>;
+
+/** The allowances that the shop sets. */
+export function allowancesOf(
+  settings: Pick<ShopSettings, 'plankWastePercent'> & {
+    readonly fastening: Pick<ShopSettings['fastening'], 'lossPercent'>;
+  },
+): Allowances {
+  return { nails: settings.fastening.lossPercent, plank: settings.plankWastePercent };
+}
 
 /** Takes down what a job came to, so that what is learned from it stays as it is whatever is renamed or priced later. */
 export function closingFigures(job: JobToClose): FinishedFigures {
@@ -68,7 +82,7 @@ function taskOf({ phase, need }: TakeoffLine, settings: JobToClose['settings']):
 }
 
 /** Lines of which nothing was bought on a matched receipt tell nothing, and stay out. */
-function materialsOf({ result, bills }: JobToClose): FinishedFigures['materials'] {
+function materialsOf({ result, bills, allowances }: JobToClose): FinishedFigures['materials'] {
   const bought = standingEntries(bills)
     .filter(({ bill }) => bill.kind !== 'order')
     .flatMap(({ bill }) => bill.lines);
@@ -98,12 +112,17 @@ function materialsOf({ result, bills }: JobToClose): FinishedFigures['materials'
     return [
       {
         group,
+        allowedPercent: decimalOf(allowances[group]),
         reckonedUsd: sumUsd(ofGroup.map(({ reckonedUsd }) => reckonedUsd)),
         boughtUsd: sumUsd(ofGroup.map(({ boughtUsd }) => boughtUsd)),
         paidUsd: sumUsd(ofGroup.map(({ paidUsd }) => paidUsd)),
       },
     ];
   });
+}
+
+function decimalOf(percent: number | undefined): string | null {
+  return percent === undefined ? null : decimalText(percent);
 }
 
 function groupOf(

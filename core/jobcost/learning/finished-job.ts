@@ -67,6 +67,8 @@ export const finishedFiguresSchema = z.strictObject({
   materials: z.array(
     z.strictObject({
       group: z.enum(materialGroups),
+      /** Allowance that stands in what was reckoned; null where the shop sets none for it. [%] */
+      allowedPercent: figure.nullable().default(null),
       /** Lines of which something was bought: as reckoned; what was bought, at the reckoned price; what was paid. [$] */
       reckonedUsd: figure,
       boughtUsd: figure,

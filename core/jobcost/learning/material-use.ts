@@ -1,6 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { decimalText, type DecimalText } from '../../units/money.ts';
 import { shrink } from './credibility.ts';
+import type { Allowances } from './close-job.ts';
 import { type FinishedJob, type MaterialGroup, materialGroups } from './finished-job.ts';
 import { overPercent } from './spread.ts';
 
@@ -23,15 +24,16 @@ export type MaterialUse = {
 
 /**
  * Holds what was bought, returns taken off, against what was reckoned: lumber beyond its cut plan, nails and planks beyond
- * their allowance. A proposed allowance is (1 + used) x (1 + bought beyond, drawn toward 0 by the number of jobs) - 1, to
- * tenths half up, and never below 0.
- * Worked: nails with 10 % allowance, 20 % more bought on 3 jobs (k = 3): 1.10 x 1.10 - 1 = 21 %.
+ * their allowance. The need of a job is what was reckoned less the allowance in it; all that was bought over all that was
+ * needed is drawn toward the allowance of the first job by the number of jobs (see `shrink`). Proposed to tenths half up,
+ * and never below 0.
+ * Worked: nails with 10 % allowance, 20 % more bought on 3 jobs (k = 3): half way from 1.10 to 1.20 x 1.10, 21 %.
  * @param finished - in the order they were finished.
  * @param allowances - in use, by material. [%]
  */
 export function materialUse(
   finished: readonly FinishedJob[],
-  allowances: Readonly<Partial<Record<MaterialGroup, number>>>,
+  allowances: Allowances,
 ): readonly MaterialUse[] {
   return materialGroups.flatMap((group): readonly MaterialUse[] => {
     const found = finished.flatMap(({ jobId, name, closeOut }) =>
@@ -54,16 +56,26 @@ export function materialUse(
         })),
         overQuantityPercent: text(overPercent(bought, reckoned)),
         usedPercent: used === undefined ? null : decimalText(used),
-        offeredPercent:
-          used === undefined ? null : allowance(used, shrink(bought.div(reckoned), found.length, 1)),
+        offeredPercent: used === undefined ? null : proposed(found, used),
       },
     ];
   });
 }
 
-function allowance(usedPercent: number, ratio: Decimal): DecimalText {
-  const whole = new Decimal(usedPercent).div(100).plus(1).times(ratio).minus(1).times(100);
-  return decimalText(Decimal.min(100, Decimal.max(0, whole)).toDecimalPlaces(1, Decimal.ROUND_HALF_UP));
+function proposed(
+  found: readonly FinishedJob['closeOut']['figures']['materials'][number][],
+  usedPercent: number,
+): DecimalText {
+  const withAllowance = (percent: string | null): Decimal =>
+    new Decimal(percent ?? usedPercent).div(100).plus(1);
+  const bought = found.reduce((sum, one) => sum.plus(one.boughtUsd), new Decimal(0));
+  const needed = found.reduce(
+    (sum, one) => sum.plus(new Decimal(one.reckonedUsd).div(withAllowance(one.allowedPercent))),
+    new Decimal(0),
+  );
+  const believed = withAllowance(found[0]?.allowedPercent ?? null);
+  const percent = shrink(bought.div(needed), found.length, believed).minus(1).times(100);
+  return decimalText(Decimal.min(100, Decimal.max(0, percent)).toDecimalPlaces(1, Decimal.ROUND_HALF_UP));
 }
 
 function text(value: Decimal | null): DecimalText | null {

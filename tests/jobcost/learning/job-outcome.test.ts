@@ -17,6 +17,7 @@ const nails = (jobId: string, reckoned: number, bought: number, paid: number) =>
     materials: [
       {
         group: 'nails',
+        allowedPercent: '10',
         reckonedUsd: String(reckoned),
         boughtUsd: String(bought),
         paidUsd: String(paid),
@@ -98,8 +99,13 @@ describe('how much was bought beyond what was reckoned', () => {
     expect(use?.jobs[0]).toMatchObject({ overQuantityPercent: '20', overPricePercent: '10' });
   });
 
+  test('taking the proposed allowance settles it: the same jobs propose the same', () => {
+    const jobs = [nails('a', 50, 60, 66), nails('b', 30, 36, 36), nails('c', 20, 24, 24)];
+    expect(materialUse(jobs, { nails: 21 })[0]).toMatchObject({ usedPercent: '21', offeredPercent: '21' });
+  });
+
   test('an allowance never falls below nothing, and lumber, which follows its cut plan, has none', () => {
-    expect(materialUse([nails('a', 100, 10, 10)], { nails: 1 })[0]?.offeredPercent).toBe('0');
+    expect(materialUse([nails('a', 100, 10, 10)], { nails: 10 })[0]?.offeredPercent).toBe('0');
     const lumber = finishedJob('a', {
       materials: [{ group: 'lumber', reckonedUsd: '100', boughtUsd: '108', paidUsd: '110' }],
     });
