@@ -26,7 +26,10 @@ export function listInvoices(db: ReadableDb, jobId: string): StoredInvoice[] {
     .map((row) => {
       const kept = JSON.parse(row.json) as Omit<FrozenInvoice, 'kind'> & { readonly kind: InvoiceKind };
       const same =
+        kept.id === row.id &&
         kept.number === row.number &&
+        kept.credits === row.credits &&
+        kept.issuedOn === row.issued_on &&
         kept.kind === row.kind &&
         kept.jobId === row.job_id &&
         kept.totalUsd === row.total_usd &&

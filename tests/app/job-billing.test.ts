@@ -8,6 +8,11 @@ import { accessFaults, takePictures } from './watched-page.ts';
 
 let page: Page;
 let jobId = '';
+/** A PNG of one dot. */
+const dot = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==',
+  'base64',
+);
 const patient = { timeout: 60_000 };
 const watched = programInBrowser(async (opened) => {
   page = opened;
@@ -43,6 +48,8 @@ test('a job without an accepted quote says what comes first', async () => {
 
 test('hidden damage becomes a change order at the agreed price in one step, and approved it is in the contract', async () => {
   const before = (await billing()).summary?.revisedUsd ?? '0';
+  await page.getByRole('button', { name: 'From the design as it is now' }).click();
+  await page.getByText(/designed as it is in the contract/).waitFor(patient);
   await page.getByRole('button', { name: 'New change order' }).click();
   await page.getByRole('button', { name: /Rotted rafter tail/ }).click();
   await page.getByRole('textbox', { name: 'What changes' }).fill('Three rotted tails at the north corner');
@@ -51,6 +58,10 @@ test('hidden damage becomes a change order at the agreed price in one step, and 
   await page.getByText(/"three" is not a number/).waitFor(patient);
   await page.getByRole('textbox', { name: 'Quantity' }).fill('3');
   await page.getByRole('textbox', { name: 'Days longer' }).fill('1');
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Photo or PDF…' }).click();
+  await (await chooser).setFiles({ name: 'north corner.png', mimeType: 'image/png', buffer: dot });
+  await page.getByText('a photo is kept with it').waitFor(patient);
   await takePictures(page, 'job-billing-change');
   expect(await accessFaults(page)).toEqual([]);
   await page.getByRole('textbox', { name: 'Quantity' }).press('Enter');
@@ -66,6 +77,7 @@ test('hidden damage becomes a change order at the agreed price in one step, and 
   const paper = await paperOf(() => page.getByRole('button', { name: /Change order 1 as PDF/ }).click());
   expect(paper).toContain('Three rotted tails at the north corner');
   expect(paper).toContain('Contract before this change');
+  expect(paper).toContain('north corner.png');
 });
 
 test('a deposit is looked at, issued and paid; then progress by phase, with its retainage, before the final bill', async () => {
