@@ -92,14 +92,15 @@ describe('the purchase list', () => {
   test('follows where the job buys: at the supplier chosen, his delivery in it, and nobody else’s lumber', () => {
     const two = jobToBuy();
     two.settings.suppliers.push({ name: 'Hollin Yard', deliveryUsd: '40' });
-    for (const item of [...two.priceList])
-      if (item.category === 'lumber')
-        two.priceList.push({
-          ...item,
-          id: `${item.id}-hollin`,
-          supplier: 'Hollin Yard',
-          prices: item.prices.map((price) => ({ ...price, priceUsd: String(Number(price.priceUsd) * 1.1) })),
-        });
+    const copies = two.priceList
+      .filter(({ category }) => category === 'lumber')
+      .map((item) => ({
+        ...item,
+        id: `${item.id}-hollin`,
+        supplier: 'Hollin Yard',
+        prices: item.prices.map((price) => ({ ...price, priceUsd: String(Number(price.priceUsd) * 1.1) })),
+      }));
+    two.priceList.push(...copies);
     two.design.cutting.suppliers = ['Hollin Yard'];
     const { suppliers } = purchases(two, soundResult(two));
     const lumberAt = suppliers
