@@ -123,12 +123,12 @@ function sectionBlocks(input: JobInput, result: JobResult): readonly Block[] {
     ? ', and how far the underside of a level soffit lies below the wall plate. The soffit is drawn where it would go; whether it is in the price is said below'
     : '';
   return [
-    ...drawings,
     {
       kind: 'paragraph',
       small: true,
-      text: `Outside is to the right; shaded is new. The figures are the overhang, measured level${soffit}.`,
+      text: `In the drawings outside is to the right, and shaded is new. The figures are the overhang, measured level${soffit}.`,
     },
+    ...drawings,
   ];
 }
 

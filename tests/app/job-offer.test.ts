@@ -31,6 +31,10 @@ test('the section shows the offer: scope, choices beside each other, payments th
   await takePictures(page, 'job-offer');
   await page.getByRole('heading', { name: 'Payments' }).scrollIntoViewIfNeeded();
   await takePictures(page, 'job-offer-payments');
+  await page.getByRole('heading', { name: 'Choices for the client' }).scrollIntoViewIfNeeded();
+  await takePictures(page, 'job-offer-choices');
+  await page.getByRole('switch', { name: /Signed at the client/ }).scrollIntoViewIfNeeded();
+  await takePictures(page, 'job-offer-terms');
 });
 
 test('payments that do not add up are told at the payment, and a deposit over the state’s limit at its own', async () => {

@@ -3,10 +3,13 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { formatUsd } from '../../core/units/money.ts';
 import { computed, sampleFile, sampleJob } from '../documents/sample.ts';
 import { readPdf } from './read-pdf.ts';
+
+// The quote searches the boards of each of the sample's three choices, one after the other.
+vi.setConfig({ testTimeout: 180_000 });
 
 const script = fileURLToPath(new URL('../../electron/sample.ts', import.meta.url));
 

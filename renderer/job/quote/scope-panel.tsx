@@ -70,9 +70,10 @@ function Paragraph({ paragraph, at }: { readonly paragraph: ScopeParagraph; read
         hint="Blank leaves the paragraph out."
       />
       {moved ? (
-        <p className="field-care">
-          The design has changed since you wrote this. The program would now write: {paragraph.text}
-        </p>
+        <>
+          <p className="field-care">The design has changed since you wrote this.</p>
+          <p className="muted">The program would now write: {paragraph.text}</p>
+        </>
       ) : null}
       <div className="quote-steps">
         <Button

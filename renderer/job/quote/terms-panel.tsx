@@ -59,22 +59,24 @@ export function TermsPanel() {
             )}
           </>
         ) : null}
-        <JobOption
-          path={`${at}.ruleId`}
-          label="State rule for deposit and cancelling"
-          options={[
-            { label: 'None chosen', value: '' },
-            ...settings.stateRules.map(({ id, name, verified }) => ({
-              label: verified ? name : `${name}, verify`,
-              value: id,
-            })),
-          ]}
-          hint={
-            rule === undefined
-              ? 'Edited in Settings, Quotes'
-              : `${rule.note} Noted ${rule.asOf}${rule.verified ? ', verified by you' : '. Verify with your state'}.`
-          }
-        />
+        <div className="wide">
+          <JobOption
+            path={`${at}.ruleId`}
+            label="State rule for deposit and cancelling"
+            options={[
+              { label: 'None chosen', value: '' },
+              ...settings.stateRules.map(({ id, name, verified }) => ({
+                label: verified ? name : `${name}, verify`,
+                value: id,
+              })),
+            ]}
+            hint={
+              rule === undefined
+                ? 'Edited in Settings, Quotes'
+                : `${rule.note} Noted ${rule.asOf}${rule.verified ? ', verified by you' : '. Verify with your state'}.`
+            }
+          />
+        </div>
         <div className="full">
           <JobSwitch path={`${at}.signedAtHome`} label="Signed at the client's home" />
           {offer.signedAtHome && days > 0 ? (
