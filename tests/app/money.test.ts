@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { programInBrowser } from './program-in-browser.ts';
-import { accessFaults, takePictures } from './watched-page.ts';
+import { join } from 'node:path';
+import { accessFaults, screenshotFolder, takePictures } from './watched-page.ts';
 
 let page: Page;
 const patient = { timeout: 60_000 };
@@ -52,6 +53,21 @@ test('finished jobs say how good their estimates were, phase by phase and job by
     .waitFor(patient);
   await takePictures(page, 'money-finished');
   expect(await accessFaults(page)).toEqual([]);
+  await page
+    .getByRole('button', { name: /^Whole job/ })
+    .last()
+    .click();
+  await page.getByRole('option', { name: 'Soffit', exact: true }).click();
+  await page
+    .getByRole('table', { name: 'Soffit, job by job' })
+    .getByRole('row', { name: /Marrowby/ })
+    .waitFor(patient);
+  await page
+    .getByRole('table', { name: 'Soffit, job by job' })
+    .getByRole('row')
+    .last()
+    .scrollIntoViewIfNeeded();
+  await page.screenshot({ path: join(screenshotFolder, 'money-job-by-job.png') });
 });
 
 test('a learned rate is proposed with its jobs, changes when one is left out, and is taken with a press', async () => {

@@ -87,6 +87,19 @@ describe('the invented shop with jobs behind it', () => {
     expect(Object.values(aged).reduce((sum, amount) => sum + cents(amount), 0)).toBe(open);
   });
 
+  test('what a finished job kept adds up: its phases are its budget and its cost', async () => {
+    const { jobs } = await value('money.shop', {});
+    for (const { jobId } of jobs) {
+      const { figures } = await value('money.closeOut', { jobId });
+      const total = (pick: 'budgetUsd' | 'actualUsd'): number =>
+        figures?.phases.reduce((whole, one) => whole + cents(one[pick]), 0) ?? 0;
+      expect([total('budgetUsd'), total('actualUsd')]).toEqual([
+        cents(figures?.budgetUsd),
+        cents(figures?.actualUsd),
+      ]);
+    }
+  });
+
   test('receipts are matched to the lines they were bought for', async () => {
     const { materials } = await value('learning.get', {});
     expect(materials.map(({ group }) => group)).toEqual(

@@ -2,18 +2,14 @@ import { useState } from 'react';
 import { Panel } from '../../kit/panel.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { AccuracyChart } from './accuracy-chart.tsx';
-import { type Accuracy, signedPercent, wholeDollars } from './money-words.ts';
+import { AccuracyOverTime } from './accuracy-over-time.tsx';
+import { type Accuracy, evenReach, signedPercent, wholeDollars } from './money-words.ts';
 
 /** How good the estimates were: each phase with its mean and spread, and one of them job by job. */
 export function AccuracyPanel({ accuracy }: { readonly accuracy: readonly Accuracy[] }) {
   const [chosen, setChosen] = useState(whole);
   const shown = accuracy.find(({ phase }) => nameOf(phase) === chosen) ?? accuracy[0];
-  const most = Math.max(
-    20,
-    ...accuracy.flatMap(({ jobs }) =>
-      jobs.map(({ overHoursPercent }) => Math.abs(Number(overHoursPercent ?? 0))),
-    ),
-  );
+  const most = evenReach(accuracy.flatMap(({ jobs }) => jobs.map((job) => job.overHoursPercent)));
   return (
     <>
       <Panel title="How good the estimates were" look="flush">
@@ -80,6 +76,7 @@ export function AccuracyPanel({ accuracy }: { readonly accuracy: readonly Accura
             />
           }
         >
+          <AccuracyOverTime accuracy={shown} />
           <JobByJob accuracy={shown} />
         </Panel>
       )}

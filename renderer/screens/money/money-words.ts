@@ -46,6 +46,14 @@ export function signedPercent(percent: string | null): string {
   return percent === null ? '–' : `${Number(percent) > 0 ? '+' : ''}${percent} %`;
 }
 
+/** How far a chart has to reach to both sides, in whole tens and at least 20. [%] */
+export function evenReach(percents: readonly (string | null)[]): number {
+  return percents.reduce(
+    (most, percent) => Math.max(most, Math.ceil(Math.abs(Number(percent ?? 0)) / 10) * 10),
+    20,
+  );
+}
+
 /** `one job`, `3 jobs`. */
 export function jobsWords(count: number): string {
   return count === 1 ? 'one job' : `${count} jobs`;
