@@ -49,7 +49,8 @@ export async function changePriceList(label: string, changes: readonly PriceChan
     list === undefined ? undefined : [...withChanges(list, changes)],
   );
   const made = await attempt('prices.change', { changes: [...changes] });
-  if (made !== undefined) noteStep(label, made.stepId);
+  // What the list said already leaves nothing to undo.
+  if (made !== undefined && made.changed > 0) noteStep(label, made.stepId);
   return made !== undefined;
 }
 

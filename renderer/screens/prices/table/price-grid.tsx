@@ -55,6 +55,8 @@ export function PriceGrid(props: {
   const box = useRef<HTMLDivElement>(null);
   const [place, setPlace] = useState<Place>({ row: 0, column: 2 });
   const [editing, setEditing] = useState<Editing | null>(null);
+  // Said at once, unlike the state: the field hears that it loses the focus while it is being put away.
+  const isTyping = useRef(false);
   const active = { row: Math.min(place.row, Math.max(0, rows.length - 1)), column: place.column };
   const virtual = useVirtualizer({
     count: rows.length,
@@ -88,14 +90,16 @@ export function PriceGrid(props: {
     const cell = priceTableColumns[at.column]?.cell ?? null;
     if (item === undefined || cell === null) return;
     goToPlace(at);
+    isTyping.current = true;
     setEditing({ item, cell, text: text ?? writeCell(cell, item, today), problem: null });
   };
   const leave = (): void => {
+    isTyping.current = false;
     setEditing(null);
     box.current?.focus();
   };
   const take = (then: 'down' | 'right' | 'left' | 'stay'): void => {
-    if (editing === null) return;
+    if (editing === null || !isTyping.current) return;
     const { cell, text } = editing;
     const item = rows.find(({ id }) => id === editing.item.id) ?? editing.item;
     const entries = entriesOf(item);
@@ -104,6 +108,7 @@ export function PriceGrid(props: {
       setEditing({ ...editing, problem: problemSentence(read.problem) });
       return;
     }
+    isTyping.current = false;
     setEditing(null);
     if (then !== 'stay') box.current?.focus();
     if (read.value !== null) {
