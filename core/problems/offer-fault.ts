@@ -1,5 +1,5 @@
 import { assertNever } from '../result.ts';
-import { formatUsd, type Usd } from '../units/money.ts';
+import { formatUsd, type Usd, usd } from '../units/money.ts';
 
 /** What can go wrong with an offer to a client that a person can mend. */
 export type OfferFault =
@@ -17,7 +17,7 @@ export function offerSentence(fault: OfferFault): string {
   switch (fault.what) {
     case 'payments-do-not-add-up':
       return fault.leftUsd.startsWith('-')
-        ? `The payments come to ${formatUsd(fault.leftUsd.slice(1) as Usd)} more than the price. Lower one of them.`
+        ? `The payments come to ${formatUsd(usd(fault.leftUsd.slice(1)))} more than the price. Lower one of them.`
         : `${formatUsd(fault.leftUsd)} of the price is in no payment. Raise one, or let the last take the rest.`;
     case 'two-rests':
       return 'Only one payment can take the rest. Give this one a percentage or a sum.';

@@ -21,11 +21,14 @@ export type StoredAttachment = {
 export function listAttachments(db: ReadableDb, jobId: string): StoredAttachment[] {
   return db
     .rows(query.selectFrom('attachments').selectAll().where('job_id', '=', jobId).orderBy('sequence'))
-    .map(({ job_id, added_on, file_name, sequence: _, ...row }) => ({
-      ...row,
-      jobId: job_id,
-      addedOn: added_on,
-      fileName: file_name,
+    .map((row) => ({
+      id: row.id,
+      jobId: row.job_id,
+      addedOn: row.added_on,
+      name: row.name,
+      fileName: row.file_name,
+      bytes: row.bytes,
+      sha256: row.sha256,
     }));
 }
 

@@ -61,10 +61,11 @@ export function hoursOfDay(
       .select(['entry.person', 'entry.hours', 'entry.id'])
       .where('entry.worked_on', '=', day)
       .where('entry.takes_back', '=', 0)
-      .where(({ not, exists, selectFrom }) =>
-        not(
-          exists(
-            selectFrom('time_entries as later')
+      .where((eb) =>
+        eb.not(
+          eb.exists(
+            eb
+              .selectFrom('time_entries as later')
               .select('later.id')
               .whereRef('later.replaces', '=', 'entry.id'),
           ),

@@ -15,36 +15,38 @@ export async function acceptedJob({ value }: Pick<Asker, 'value'>): Promise<stri
   return jobId;
 }
 
+/** Hours of a day, invented. */
+const time = (phase: string, hours: string, person = 'Ardith') => ({
+  person,
+  workedOn: '2026-05-04',
+  phase,
+  hours,
+  note: '',
+});
+/** A receipt, invented, with what a test changes. */
+const receipt = (change: object = {}) => ({
+  kind: 'receipt' as const,
+  supplier: 'Fernhollow Lumber',
+  number: '88-1',
+  datedOn: '2026-05-04',
+  taxUsd: '6.50',
+  lines: [
+    {
+      id: 'l1',
+      phase: 'Framing',
+      kind: 'material' as const,
+      description: '2x6 No.2, 16 ft',
+      quantity: '10',
+      unit: 'each',
+      amountUsd: '100.00',
+    },
+  ],
+  ...change,
+});
+
 /** Time, receipts, orders and progress: entered once, corrected beside the first entry, added up against the budget. */
 export function checkCosts(asker: Asker): void {
   const { value, problem } = asker;
-  const time = (phase: string, hours: string, person = 'Ardith') => ({
-    person,
-    workedOn: '2026-05-04',
-    phase,
-    hours,
-    note: '',
-  });
-  const receipt = (change: object = {}) => ({
-    kind: 'receipt' as const,
-    supplier: 'Fernhollow Lumber',
-    number: '88-1',
-    datedOn: '2026-05-04',
-    taxUsd: '6.50',
-    lines: [
-      {
-        id: 'l1',
-        phase: 'Framing',
-        kind: 'material' as const,
-        description: '2x6 No.2, 16 ft',
-        quantity: '10',
-        unit: 'each',
-        amountUsd: '100.00',
-      },
-    ],
-    ...change,
-  });
-
   test('a job without an accepted quote has no budget, and takes hours all the same', async () => {
     const { id: jobId } = await value('jobs.create', { name: 'Not quoted' });
     expect((await value('costs.get', { jobId })).contract).toBeNull();

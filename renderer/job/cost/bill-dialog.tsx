@@ -44,10 +44,13 @@ export function BillDialog(props: {
     );
     onClose();
   };
+  const attachTo = async (file: File): Promise<void> => {
+    const attachmentId = await attach(jobId, file);
+    if (attachmentId !== undefined) setBill((now) => ({ ...now, attachmentId }));
+  };
   const takeBack = async (): Promise<void> => {
     if (old !== null && (await correcting.send({ id: old.id, bill: null })) !== undefined) onClose();
   };
-  const at = (key: string): string => `bill.${key}`;
   const fields = [
     ...['kind', 'supplier', 'number', 'datedOn', 'taxUsd', 'orderId', 'attachmentId'].map(at),
     ...bill.lines.flatMap((_, index) =>
@@ -171,10 +174,7 @@ export function BillDialog(props: {
             acceptedFileTypes={['image/jpeg', 'image/png', 'application/pdf']}
             onSelect={(files) => {
               const file = files?.[0];
-              if (file !== undefined)
-                void attach(jobId, file).then((id) => {
-                  if (id !== undefined) change({ attachmentId: id });
-                });
+              if (file !== undefined) void attachTo(file);
             }}
           >
             <Button icon={<Paperclip size={14} aria-hidden="true" />}>
@@ -226,10 +226,12 @@ function blankLine(bill: Bill, { phases }: Costs): BillLine {
   };
 }
 
+function amount(text: string): Decimal {
+  return /^-?\d+(?:\.\d+)?$/.test(text.trim()) ? new Decimal(text.trim()) : new Decimal(0);
+}
+
 /** The sum as it stands; amounts that do not read yet count as nothing. */
 function totalWords({ lines, taxUsd }: Bill): string {
-  const amount = (text: string): Decimal =>
-    /^-?\d+(?:\.\d+)?$/.test(text.trim()) ? new Decimal(text.trim()) : new Decimal(0);
   const total = lines.reduce((sum, line) => sum.plus(amount(line.amountUsd)), amount(taxUsd));
   return dollars(total.toFixed());
 }
@@ -238,4 +240,9 @@ async function attach(jobId: string, file: File): Promise<string | undefined> {
   const base64 = await toBase64(new Uint8Array(await file.arrayBuffer()));
   const kept = await attempt('costs.attach', { jobId, name: file.name, base64 });
   return kept?.id;
+}
+
+/** Where the host names a field of the form. */
+function at(key: string): string {
+  return `bill.${key}`;
 }

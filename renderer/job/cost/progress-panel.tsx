@@ -53,7 +53,6 @@ function ProgressRow(props: {
   const [percent, setPercent] = useState(said?.quantity == null ? (said?.percent ?? '') : '');
   const [rest, setRest] = useState(said?.toCompleteUsd ?? '');
   const submit = useSubmit('costs.noteProgress');
-  const blank = (text: string): string | null => (text.trim() === '' ? null : text.trim());
   const changed =
     blank(quantity) !== (said?.quantity ?? null) ||
     blank(percent) !== (said?.quantity == null ? (said?.percent ?? null) : null) ||
@@ -124,4 +123,9 @@ function ProgressRow(props: {
       </td>
     </tr>
   );
+}
+
+/** What is typed, null for nothing. */
+function blank(text: string): string | null {
+  return text.trim() === '' ? null : text.trim();
 }

@@ -100,7 +100,6 @@ function CorrectTime(props: {
   const send = async (wanted: typeof entry | null): Promise<void> => {
     if ((await submit.send({ id: time.id, entry: wanted })) !== undefined) onClose();
   };
-  const at = (key: string): string => `entry.${key}`;
   const other = submit.problem(['person', 'workedOn', 'phase', 'hours', 'note'].map(at));
   return (
     <Dialog
@@ -160,4 +159,9 @@ function CorrectTime(props: {
       )}
     </Dialog>
   );
+}
+
+/** Where the host names a field of the form. */
+function at(key: string): string {
+  return `entry.${key}`;
 }
