@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { CommandInput } from '../../core/contract/contract.ts';
 import { formatUsd, usd } from '../../core/units/money.ts';
 import { readPdf } from '../paper/read-pdf.ts';
-import type { Asker } from './contract-asker.ts';
+import { sampleText, type Asker } from './contract-asker.ts';
 import { acceptedJob } from './contract-costs.ts';
 
 const order = (change: object = {}) => ({
@@ -132,6 +132,50 @@ export function checkBilling(asker: Asker): void {
     expect(
       await problem('billing.preview', { jobId, ask: { kind: 'stage', depositUsd: '1' } }),
     ).toMatchObject({ fault: { what: 'more-than-contract', leftUsd: '0.00' }, field: 'depositUsd' });
+  });
+
+  test('where the client pays the tax, deposit, stage and final come to the total of the quote to the cent', async () => {
+    const { settings, revision } = await value('settings.get', {});
+    const { id: jobId } = await value('jobs.import', { text: sampleText });
+    // The imported job brought the sample's rules, so the tax is set after it.
+    const latest = await value('settings.get', {});
+    const money = { ...latest.settings.money, taxRule: 'client-pays' as const, taxPercent: '8.875' };
+    await value('settings.save', {
+      settings: { ...latest.settings, money },
+      baseRevision: latest.revision,
+    });
+    const { id } = await value('quotes.make', { jobId });
+    await value('quotes.send', { id, knowing: true });
+    await value('quotes.decide', { id, decision: 'accepted', on: day, note: '' });
+    const [quote] = await value('quotes.list', { jobId });
+    await issue(jobId, { kind: 'deposit', depositUsd: '333.33' });
+    await issue(jobId, {
+      kind: 'progress',
+      percents: await everything(jobId, '41.7'),
+      retainagePercent: '10',
+    });
+    await issue(jobId, { kind: 'stage', depositUsd: '77.77', stage: 'On the way' });
+    await issue(jobId, { kind: 'final' });
+    const { invoices, summary } = await value('billing.get', { jobId });
+    expect(Number(summary?.taxUsd)).toBeGreaterThan(0);
+    const cents = invoices.reduce((sum, { totalUsd }) => sum + Math.round(Number(totalUsd) * 100), 0);
+    expect((cents / 100).toFixed(2)).toBe(quote?.totalUsd);
+    const now = await value('settings.get', {});
+    expect(now.revision).toBeGreaterThan(revision);
+    await value('settings.save', {
+      settings: { ...now.settings, money: settings.money },
+      baseRevision: now.revision,
+    });
+  });
+
+  test('a statement gathers every job of the client', async () => {
+    const first = await acceptedJob(asker);
+    const second = await acceptedJob(asker);
+    await issue(first, { kind: 'deposit', depositUsd: '111.11' });
+    await issue(second, { kind: 'deposit', depositUsd: '222.22' });
+    const lines = linesOf(await value('billing.statement', { jobId: second, paperSize: 'letter' }));
+    expect(lines).toContain('$111.11');
+    expect(lines).toContain('$222.22');
   });
 
   test('payments close what was due first; one is taken back by a row of its own; a credit takes the next number', async () => {

@@ -59,6 +59,9 @@ export function BillEditor(props: {
     notify(`Invoice ${issued.number} is issued. It stays as it is from now on.`);
     onClose();
   };
+  const openChanges = billing.changeOrders
+    .filter(({ state }) => state === 'draft' || state === 'sent')
+    .map(({ number }) => number);
   const known = ['ask.depositUsd', 'ask.stage', 'depositUsd', 'ask.retainagePercent', 'ask.note', 'issuedOn'];
   const problem = submit.problem(known);
   return (
@@ -124,6 +127,12 @@ export function BillEditor(props: {
             error={ask === null || isBlankSum(bill) ? null : preview.error}
             isBlank={ask === null || isBlankSum(bill)}
           />
+          {bill.kind === 'final' && openChanges.length > 0 ? (
+            <p className="deposit-over" role="status">
+              Change order {openChanges.join(' and ')} is not answered yet. What is approved after the final
+              bill needs another one.
+            </p>
+          ) : null}
           {problem === null ? null : (
             <p className="field-problem" role="alert">
               {problem}

@@ -29,7 +29,7 @@ export function blankBill(billing: Billing): TypedBill {
 }
 
 /** What takes something away comes off at once, so that no bill is larger than the contract; the rest stands as billed. */
-function firstPercent({ priceUsd, percentBilled }: ShownPart): string {
+export function firstPercent({ priceUsd, percentBilled }: ShownPart): string {
   return Number(priceUsd) < 0 ? '100' : percentBilled;
 }
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../../kit/button.tsx';
 import { TextField } from '../../kit/text-field.tsx';
-import { allAt, fromJobCost, inPlaceAt, percentInPlace, type TypedBill } from './bill-form.ts';
+import { allAt, firstPercent, fromJobCost, inPlaceAt, percentInPlace, type TypedBill } from './bill-form.ts';
 import { dollars, type ShownPart, typedPercent } from './billing-words.ts';
 
 /** How far each part of the contract is: by percent, by what is in place, all at once, or as the job cost says. */
@@ -52,7 +52,7 @@ export function BillParts(props: {
             <PartRow
               key={part.key}
               part={part}
-              percent={bill.percents[part.key] ?? part.percentBilled}
+              percent={bill.percents[part.key] ?? firstPercent(part)}
               onPercent={(percent) => put(part.key, percent)}
             />
           ))}

@@ -69,7 +69,10 @@ export const shopGroups: readonly SettingGroup[] = [
         ],
       },
       count('nextQuoteNumber', 'Next quote number', 1, Number.MAX_SAFE_INTEGER, ''),
-      count('nextInvoiceNumber', 'Next invoice number', 1, Number.MAX_SAFE_INTEGER, ''),
+      {
+        ...count('nextInvoiceNumber', 'Next invoice number', 1, Number.MAX_SAFE_INTEGER, ''),
+        hint: 'Holds for the first invoice; from then on they follow without a gap.',
+      },
     ],
   },
 ];
