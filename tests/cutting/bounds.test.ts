@@ -98,6 +98,47 @@ describe('lower bounds', () => {
   });
 });
 
+test('worths of pieces and of scarce boards together come to what the fractions of boards cost', () => {
+  fc.assert(
+    // Duality of linear programs: at the end both sides are one, also where only so many boards are to be had for nothing.
+    fc.property(anyFullProblem(12), fc.boolean(), (problem, isFree) => {
+      const asked = modelOf(problem);
+      const model = isFree
+        ? {
+            ...asked,
+            limited: true,
+            stocks: asked.stocks.map((stock) => ({ ...stock, cents: 0, available: 2 })),
+          }
+        : asked;
+      const left = allOf(model);
+      const { columns, worths, finished } = relax(model, left, [], { cells: 1e9 }, (size) => {
+        return model.sizes[size]?.span ?? 1;
+      });
+      expect(finished).toBe(true);
+      const missing = model.sizes.map(
+        ({ demand }, size) =>
+          demand -
+          columns.reduce(
+            (sum, { column, boards }) => sum + boards * (column.counts[column.sizes.indexOf(size)] ?? 0),
+            0,
+          ),
+      );
+      const cost =
+        columns.reduce((sum, { column, boards }) => sum + column.cents * boards, 0) +
+        missing.reduce((sum, count, size) => sum + count * (model.sizes[size]?.span ?? 1), 0);
+      const worth =
+        model.sizes.reduce((sum, { demand }, size) => sum + demand * (worths.worth[size] ?? 0), 0) -
+        model.stocks.reduce(
+          (sum, { available }, stock) =>
+            worths.tax[stock] === 0 ? sum : sum + (worths.tax[stock] ?? 0) * available,
+          0,
+        );
+      expect(Math.abs(worth - cost)).toBeLessThanOrEqual(1e-3 * Math.max(1, cost));
+    }),
+    { numRuns: 150 },
+  );
+});
+
 describe('the fill of a board', () => {
   test('agrees with trying every choice', () => {
     const anyItem = fc.record({

@@ -316,3 +316,49 @@ test('the real worker proves a plan, answers a second problem, and is ended', as
   expect([one.plan?.costUsd, two.plan?.costUsd]).toEqual(['12.00', '12.00']);
   expect([one.ended, two.ended]).toEqual(['proven', 'proven']);
 });
+
+describe('a short search', () => {
+  test('waits for no long one, keeps what it finds, and gives nothing where there is no plan', async () => {
+    const { prover, workers, bugs } = setUp();
+    const long = prover.prove(makeProblem([60, 61], [[8, 600]]), { limitMs: longMs });
+    const short = prover.briefly(fourPieces, { limitMs: 1 });
+    const brief = await vi.waitFor(() => {
+      const asked = workers.find((worker) => worker.asked[0]?.problem.items.length === 4);
+      if (asked === undefined) throw new Error('not asked yet');
+      return asked;
+    });
+    brief.say({ kind: 'plan', plan: dear });
+    expect(await short).toEqual(dear);
+    // Asked again for no longer, it is answered out of memory.
+    expect(await prover.briefly(fourPieces, { limitMs: 1 })).toEqual(dear);
+    const none = prover.briefly(makeProblem([200], [[8, 600]]), { limitMs: 1 });
+    await vi.waitFor(() => expect(brief.asked).toHaveLength(2));
+    brief.say({ kind: 'problem', problem: { code: 'internal' } });
+    expect(await none).toBeNull();
+    await prover.close();
+    await long;
+    expect(bugs).toEqual([]);
+  });
+
+  test('a plan that was found in another way is not made dearer by a search', async () => {
+    const { prover, first } = setUp();
+    prover.remember(fourPieces, cheap);
+    const search = prover.prove(fourPieces, { limitMs: longMs });
+    await vi.waitFor(() => expect(first().asked).toHaveLength(1));
+    first().say({ kind: 'plan', plan: { ...dear, proof: 'none' } });
+    const answer = await found(search);
+    expect(answer.plan?.costUsd).toBe('12.00');
+    expect(answer.plan?.boards).toEqual(cheap.boards);
+    await prover.close();
+  });
+
+  test('a plan whose boards do not hold its pieces is reported and not taken', async () => {
+    const { prover, workers, bugs } = setUp();
+    const short = prover.briefly(fourPieces, { limitMs: 1 });
+    await vi.waitFor(() => expect(workers).toHaveLength(1));
+    at(workers, 0).say({ kind: 'plan', plan: { ...cheap, boards: cheap.boards.slice(1) } });
+    expect(await short).toBeNull();
+    expect(String(bugs[0])).toMatch(/cut plan: .* not cut/);
+    await prover.close();
+  });
+});

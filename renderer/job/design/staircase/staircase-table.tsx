@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { CostStaircase } from '../../../../core/job/cost-staircase.ts';
 import { formatInches } from '../../../../core/units/format-length.ts';
 import { formatUsd } from '../../../../core/units/money.ts';
@@ -13,6 +14,14 @@ export function StaircaseTable(props: {
   readonly take: (index: number) => void;
 }) {
   const { staircase, chosen } = props;
+  const row = useRef<HTMLTableRowElement>(null);
+  const count = staircase.steps.length;
+  useEffect(() => {
+    // Only the box is scrolled, never the page. Steps come while they are worked out, and move the row.
+    const box = row.current?.closest('.staircase-steps');
+    if (count > 0 && row.current !== null && box !== null && box !== undefined)
+      box.scrollTop = row.current.offsetTop - box.clientHeight / 2;
+  }, [chosen, count]);
   const today = stepOfToday(staircase);
   const cheaper = new Set(staircase.cheaper.map(({ overhangIn }) => overhangIn));
   return (
@@ -36,7 +45,11 @@ export function StaircaseTable(props: {
         </thead>
         <tbody>
           {staircase.steps.map((step, index) => (
-            <tr key={step.fromOverhangIn} data-state={index === chosen ? 'chosen' : undefined}>
+            <tr
+              key={step.fromOverhangIn}
+              ref={index === chosen ? row : null}
+              data-state={index === chosen ? 'chosen' : undefined}
+            >
               <th scope="row">
                 <span className="no-wrap">{stretchOf(step)}</span>
                 {step === today ? ' (today)' : cheaper.has(step.toOverhangIn) ? ' (nearest cheaper)' : ''}
