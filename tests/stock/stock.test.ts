@@ -90,6 +90,14 @@ describe('a piece of the stock', () => {
     expect(await states(shop)).toEqual(['1 set-aside one', '2 set-aside one']);
   });
 
+  test('left over from a job comes in once, even where the job used none of the shop’s', async () => {
+    const { shop, one } = await shopWithTwoJobs(1);
+    const finish = { jobId: one, used: [], offcuts: [offcut] };
+    expect(await shop.stock['stock.finishJob'](finish)).toMatchObject({ ok: true });
+    expect(await shop.stock['stock.finishJob'](finish)).toMatchObject({ ok: false });
+    expect(await states(shop)).toEqual(['1 available -', '2 available -']);
+  });
+
   test('that is set aside or gone keeps its job’s offcuts from being taken back', async () => {
     const { shop, one, other } = await shopWithTwoJobs(1);
     await shop.stock['stock.finishJob']({ jobId: one, used: [], offcuts: [offcut] });

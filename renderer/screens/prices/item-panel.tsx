@@ -1,5 +1,6 @@
 import { X } from 'lucide-react';
 import { useEffect, useRef } from 'react';
+import { Link } from 'wouter';
 import type { PriceItem } from '../../../core/pricing/price-list.ts';
 import { useAnswer } from '../../host/queries.ts';
 import { Answer } from '../../kit/answer.tsx';
@@ -49,7 +50,15 @@ export function ItemPanel(props: {
         <ObservePrice item={item} today={today} />
       </Panel>
       <OtherSuppliers item={item} list={props.list} today={today} staleDays={staleDays} />
-      <Panel title="Prices so far" look="flush">
+      <Panel
+        title="Prices so far"
+        look="flush"
+        actions={
+          <Link href={`/prices-over-time/${encodeURIComponent(item.id)}`} className="row-link">
+            As a chart
+          </Link>
+        }
+      >
         <Answer query={history}>
           {({ prices }) => <PriceHistory item={{ ...item, prices }} today={today} staleDays={staleDays} />}
         </Answer>

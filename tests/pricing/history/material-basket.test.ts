@@ -15,6 +15,22 @@ describe('the materials of a job on a past day', () => {
     expect(today.totalUsd).toBe(sumUsd(materials.map(({ costUsd }) => costUsd)));
   });
 
+  test('count what is on no price list, such as a delivery, alike on every day', () => {
+    const delivered = soundJob(sampleText());
+    delivered.settings.suppliers.push({ name: 'Fernhollow Lumber', deliveryUsd: '65' });
+    const withDelivery = materialBasket(soundResult(delivered).estimate);
+    expect(withDelivery).toMatchObject({
+      fixedUsd: '65.00',
+      fixed: ['Delivery of lumber, Fernhollow Lumber'],
+    });
+    const sums = (day: string) =>
+      [withDelivery, basket].map((one) => Number(basketOn(one, job.priceList, day).totalUsd));
+    for (const day of ['2026-03-10', '2026-04-20']) {
+      const [dearer = 0, plain = 0] = sums(day);
+      expect(dearer - plain).toBeCloseTo(65, 6);
+    }
+  });
+
   test('cost by hand what one dearer item adds', () => {
     const line = basket.lines.find(({ unit }) => unit === 'each');
     const items = job.priceList.map((item) =>
