@@ -107,7 +107,9 @@ describe('how much was bought beyond what was reckoned', () => {
   test('an allowance never falls below nothing, and lumber, which follows its cut plan, has none', () => {
     expect(materialUse([nails('a', 100, 10, 10)], { nails: 10 })[0]?.offeredPercent).toBe('0');
     const lumber = finishedJob('a', {
-      materials: [{ group: 'lumber', reckonedUsd: '100', boughtUsd: '108', paidUsd: '110' }],
+      materials: [
+        { group: 'lumber', allowedPercent: null, reckonedUsd: '100', boughtUsd: '108', paidUsd: '110' },
+      ],
     });
     expect(materialUse([lumber], {})).toMatchObject([{ overQuantityPercent: '8', offeredPercent: null }]);
   });
