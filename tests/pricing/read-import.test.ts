@@ -199,6 +199,32 @@ function boardOf(lengthFt: number): PriceItem {
   });
 }
 
+describe('days of a file', () => {
+  const header = ['description', 'kind', 'unit', 'price', 'date'];
+  const row = (day: string) => ['Board', 'lumber', 'each', '2', day];
+
+  test('one that reads in a single order says how the others are meant', () => {
+    const read = imported([header, row('4/5/2026'), row('4/30/2026')]);
+    expect(read.twoWays.day).toBeNull();
+    expect(imported([header, row('4/5/2026'), row('2026-04-30')]).twoWays.day).toBe('4/5/2026');
+  });
+
+  test('are never turned around: a month that no calendar has is refused at its cell', () => {
+    const read = imported([header, row('30/4/2026')], { dayOrder: 'month-first' });
+    expect(read.faults).toMatchObject([{ row: 2, field: 'day' }]);
+  });
+
+  test.each([
+    ['4/30/26', 'month-first', '2026-04-30'],
+    ['30-4-2026', 'day-first', '2026-04-30'],
+    ['26.4.30', 'year-first', '2026-04-30'],
+    ['2026-04-30 14:05:00', 'day-first', '2026-04-30'],
+  ] as const)('%s, %s, is %s', (text, dayOrder, expected) => {
+    const read = imported([header, row(text)], { dayOrder });
+    expect(read.rows[0]?.day).toBe(expected);
+  });
+});
+
 describe('units of a file', () => {
   const header = ['section', 'length', 'unit', 'price'];
 

@@ -117,8 +117,8 @@ function plainTitle(title: string): string {
   return title.toLowerCase().replace(/[^a-z0-9]/g, '');
 }
 
-/** By comma where a price reads by comma alone. */
-function guessDecimalSign(prices: readonly string[]): DecimalSign {
+/** The decimal sign of some prices: by comma where one reads by comma alone. */
+export function guessDecimalSign(prices: readonly string[]): DecimalSign {
   const given = prices.filter((text) => text.trim() !== '');
   return given.some((text) => readNumber(text, 'comma').ok && !readNumber(text, 'point').ok)
     ? 'comma'

@@ -9,7 +9,7 @@ import { cellProblem, rawEntry, type WrittenStyle } from '../table/entry-text.ts
 import { isTwoWays, readNumber } from '../table/written-number.ts';
 import { readSource, readUnit } from '../table/words-of-sale.ts';
 import type { ImportField, ImportLayout } from './layout.ts';
-import { isDayTwoWays, readWrittenDay } from './written-day.ts';
+import { decidesOrder, isDayTwoWays, readWrittenDay } from './written-day.ts';
 
 /** A cell that cannot be read. */
 export type CellFault = { readonly field: ImportField; readonly detail: string };
@@ -75,6 +75,7 @@ export function createRowCells(layout: ImportLayout, today: string): RowCells {
     const own = index === undefined ? '' : unguarded(row[index] ?? '').trim();
     return own === '' ? (constants.get(field) ?? '').trim() : own;
   };
+  let isOrderSeen = false;
   const days = new Map<string, Result<string, Problem>>();
   // A file has few days and many rows.
   const readDay = (text: string): Result<string, Problem> => {
@@ -82,7 +83,10 @@ export function createRowCells(layout: ImportLayout, today: string): RowCells {
     if (known !== undefined) return known;
     const read = readWrittenDay(text, layout.dayOrder);
     days.set(text, read);
-    if (twoWays.day === null && isDayTwoWays(text)) twoWays.day = text;
+    // One day that reads in the told order alone says how the others are meant.
+    if (read.ok && decidesOrder(text, layout.dayOrder)) isOrderSeen = true;
+    if (isOrderSeen) twoWays.day = null;
+    else if (twoWays.day === null && isDayTwoWays(text)) twoWays.day = text;
     return read;
   };
 

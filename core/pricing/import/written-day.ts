@@ -32,9 +32,16 @@ export function isDayTwoWays(text: string): boolean {
   return month.ok && day.ok && month.value !== day.value;
 }
 
+/** True where a day reads in one order and not with month and day changed over: `4/30/2026`. */
+export function decidesOrder(text: string, order: DayOrder): boolean {
+  if (order === 'year-first' || yearFirst.test(text.trim())) return false;
+  const other = order === 'month-first' ? 'day-first' : 'month-first';
+  return readWrittenDay(text, order).ok && !readWrittenDay(text, other).ok;
+}
+
 /**
  * The order that the days of a file are written in, as far as they tell.
- * @returns the order, and a day that leaves it open where none decides it; undefined for the order where nothing tells.
+ * @returns the order; undefined where nothing tells.
  */
 export function guessDayOrder(texts: readonly string[]): DayOrder | undefined {
   for (const text of texts) {

@@ -1,4 +1,5 @@
 import { fieldNames } from '../../../../core/pricing/import/field-names.ts';
+import { guessDecimalSign } from '../../../../core/pricing/import/guess-layout.ts';
 import {
   constantFields,
   importFields,
@@ -6,6 +7,7 @@ import {
   type ImportField,
   type ImportLayout,
 } from '../../../../core/pricing/import/layout.ts';
+import { guessDayOrder } from '../../../../core/pricing/import/written-day.ts';
 import { ScrollBox } from '../../../kit/scroll-box.tsx';
 import { Panel } from '../../../kit/panel.tsx';
 import { SelectField, type Choice } from '../../../kit/select-field.tsx';
@@ -27,6 +29,16 @@ const hints: Readonly<Partial<Record<ConstantField, string>>> = {
   source: 'list, quote or receipt',
 };
 
+/** What the first cells of a column tell of how prices and days are written. */
+function styleOf(
+  field: ImportField | null,
+  cells: readonly string[],
+  layout: ImportLayout,
+): Partial<ImportLayout> {
+  if (field === 'price') return { decimalSign: guessDecimalSign(cells) };
+  return field === 'day' ? { dayOrder: guessDayOrder(cells) ?? layout.dayOrder } : {};
+}
+
 /** What each column of the file is, and what stands for the columns that it lacks. */
 export function ImportColumns(props: {
   readonly layout: ImportLayout;
@@ -38,6 +50,11 @@ export function ImportColumns(props: {
   const mean = (index: number, field: ImportField | null): void =>
     onChange({
       ...layout,
+      ...styleOf(
+        field,
+        props.head.slice(layout.headerRow).map((row) => row[index] ?? ''),
+        layout,
+      ),
       // A meaning is given once: the column that had it before is left out.
       columns: layout.columns.map((column, at) =>
         at === index ? { ...column, field } : column.field === field ? { ...column, field: null } : column,

@@ -22,7 +22,7 @@ const byChoices = [
   { id: 'amount', label: 'Dollars' },
 ] as const;
 const roundingChoices = [
-  { id: 'places', label: 'as many places as the price has' },
+  { id: 'places', label: 'the places it has' },
   { id: 'cent', label: 'the cent' },
   { id: 'five-cents', label: '5 cents' },
   { id: 'quarter', label: '25 cents' },

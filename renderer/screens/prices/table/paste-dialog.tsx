@@ -35,7 +35,7 @@ export function PasteDialog(props: {
     >
       {faults.length > 0 ? (
         <Banner tone="problem" isLive>
-          {`${faults.length === 1 ? 'One cell' : `${faults.length} cells`} of the block cannot be read, so nothing is changed. Mend them in the spreadsheet and paste again.`}
+          {`${faults.length === 1 ? 'One cell' : `${faults.length} cells`} of the block cannot be read, so nothing is changed. Mend ${faults.length === 1 ? 'it' : 'them'} in the spreadsheet and paste again.`}
         </Banner>
       ) : null}
       {rowsBeyond + columnsBeyond > 0 ? (
