@@ -215,7 +215,7 @@ export const contract = {
         /** As the design gives the overhang. [in] */
         fromIn: z.number().min(0.5).max(96),
         toIn: z.number().min(0.5).max(96),
-        /** Longest search for proofs, once every overhang is reckoned. [ms] */
+        /** Longest search for cheaper boards and proofs, once every overhang is reckoned. [ms] */
         limitMs: z.int().min(1).max(longestSearchMs),
       })
       .refine(({ fromIn, toIn }) => toIn >= fromIn && toIn - fromIn <= 24, {

@@ -41,14 +41,18 @@ export type Climbed = {
 /** Only what is found at once. [ms] */
 const atOnceMs = 1;
 
-/** Longest search for one proof. [ms] */
+/** Longest search for one proof; for that of today's overhang, which all others are seen from. [ms] */
 const proofMs = 800;
+const todayMs = 2500;
+
+/** Share of the time for boards that are found at once, before proofs are searched. [-] */
+const quickShare = 0.6;
 
 /**
- * Reckons the cost staircase of one eave. First every overhang is given the boards that are found at once, from coarse to
- * fine, plans and bounds carried over between neighbours, so that overhangs that are settled by their neighbours are not
- * asked about at all. Then, while time is left, proofs are searched from today's overhang outwards; each one settles
- * neighbours too. Between two overhangs the host answers others.
+ * Reckons the cost staircase of one eave. First every overhang's pieces are reckoned, from coarse to fine, and those half
+ * an inch apart are given the boards that are found at once; the others take over plans and bounds of their neighbours.
+ * Then, as long as there is time, today's is proven if it can be, each other that is not settled so is given boards of its own, and at last proofs are searched
+ * from today's overhang outwards; each one settles neighbours too. Between two overhangs the host answers others.
  */
 export async function climbStaircase(
   prover: Pick<Prover, 'briefly' | 'remember'>,
@@ -74,18 +78,23 @@ export async function climbStaircase(
     const questions = boardQuestions(withOverhang(input, eaveId, overhangIn));
     ladder.add(overhangIn, questions);
     for (const { key, problem } of questions ?? []) problems.set(key, problem);
-    await searchAt(overhangIn, atOnceMs);
+    if (isCoarse(overhangIn, index)) await searchAt(overhangIn, atOnceMs);
     tell('reckoning', index + 1, places.length);
   }
 
-  const endsAtMs = performance.now() + ask.limitMs;
+  const startMs = performance.now();
   const nearestFirst = places.toSorted((a, b) => Math.abs(a - todayIn) - Math.abs(b - todayIn) || a - b);
-  for (const [index, overhangIn] of nearestFirst.entries()) {
-    const leftMs = endsAtMs - performance.now();
-    if (signal.aborted || leftMs <= 0) break;
-    await searchAt(overhangIn, Math.ceil(Math.min(proofMs, leftMs)));
-    tell('searching', index + 1, places.length);
-  }
+  const search = async (inOrder: readonly number[], before: number, share: number, longestMs: number) => {
+    for (const [index, overhangIn] of inOrder.entries()) {
+      const leftMs = startMs + ask.limitMs * share - performance.now();
+      if (signal.aborted || leftMs <= 0) return;
+      await searchAt(overhangIn, Math.ceil(Math.min(longestMs, leftMs)));
+      tell('searching', before + index + 1, 2 * places.length);
+    }
+  };
+  await search([todayIn], 0, 1, todayMs);
+  await search(places, 0, quickShare, atOnceMs);
+  await search(nearestFirst, places.length, 1, proofMs);
 
   // Whoever takes one of these overhangs gets no dearer boards than he was told of.
   for (const overhangIn of places)
@@ -94,6 +103,11 @@ export async function climbStaircase(
       if (problem !== undefined && plan.certificate !== null) prover.remember(problem, plan);
     }
   return { staircase: costStaircase(ladder.costs(), todayIn), plans: ladder.plans(todayIn) };
+}
+
+/** Whether an overhang is given boards as soon as it is reckoned: today's, both ends, and every half inch. */
+function isCoarse(overhangIn: number, index: number): boolean {
+  return index < 3 || (overhangIn * 2) % 1 === 0;
 }
 
 function breath(): Promise<void> {

@@ -19,7 +19,7 @@ export function StaircaseTable(props: {
   useEffect(() => {
     // Only the box is scrolled, never the page. Steps come while they are worked out, and move the row.
     const box = row.current?.closest('.staircase-steps');
-    if (count > 0 && row.current !== null && box !== null && box !== undefined)
+    if (chosen < count && row.current !== null && box !== null && box !== undefined)
       box.scrollTop = row.current.offsetTop - box.clientHeight / 2;
   }, [chosen, count]);
   const today = stepOfToday(staircase);

@@ -32,8 +32,8 @@ const reachIn = 3;
 const leastIn = 1;
 const mostIn = 96;
 
-/** Time for proofs, once every overhang is reckoned. [ms] */
-const proofsMs = 8000;
+/** Time to search, once every overhang is reckoned. [ms] */
+const searchMs = 14_000;
 
 /** Reckons the cost staircase of an eave on the host; one that is no longer looked at is given up. Key it by the eave. */
 export function useStaircase(eaveId: string): Climbing {
@@ -48,7 +48,7 @@ export function useStaircase(eaveId: string): Climbing {
         const says =
           stage === 'reckoning'
             ? `Reckoning overhang ${done} of ${of}.`
-            : `Searching for proofs, nearest overhangs first: ${done} of ${of}.`;
+            : `Searching for cheaper boards and proofs: ${done} of ${of}.`;
         setClimb((now) => (now === null ? null : { ...now, staircase, state: { kind: 'running', says } }));
       }),
     [],
@@ -95,7 +95,7 @@ async function climbOnHost(
       eaveId,
       fromIn: Math.max(leastIn, overhangIn - reachIn),
       toIn: Math.min(mostIn, overhangIn + reachIn),
-      limitMs: proofsMs,
+      limitMs: searchMs,
     });
     if (!reply.ok) return { state: { kind: 'failed', problem: reply.problem } };
     const { staircase, plans } = reply.value;
