@@ -91,6 +91,12 @@ test('a learned rate is proposed with its jobs, changes when one is left out, an
   await setting.getByText('Your own').waitFor(patient);
   await setting.getByText(/The last 2 jobs/).waitFor(patient);
   await takePictures(page, 'settings-learned');
+  // Taken in the settings themselves, the entry follows.
+  const fascia = page.getByRole('row', { name: /^Set fascia/ });
+  const taken = (await fascia.getByRole('button', { name: /^Take/ }).textContent())?.replace('Take ', '');
+  await fascia.getByRole('button', { name: /^Take/ }).click();
+  await fascia.getByText('Your own').waitFor(patient);
+  await expect.poll(() => fascia.getByRole('textbox').inputValue()).toBe(taken);
 });
 
 test('what surprised him stands among what he asks before each quote, beside a question of his own', async () => {
