@@ -141,6 +141,19 @@ export function checkPriceList(asker: Asker): void {
     });
   });
 
+  test('a long file that is being read can be stopped, and nothing of it comes in', async () => {
+    const before = await value('prices.list', {});
+    const rows = Array.from({ length: 15_000 }, (_, at) => `l${at},Item ${at},other,each,${at % 90}.5`);
+    const text = `code,description,kind,unit,price\n${rows.join('\n')}\n`;
+    const { layout } = await value('prices.importOpen', { importId: 'long', base64: file(text) });
+    const running = problem('prices.importRun', { importId: 'long', layout, rememberAs: null });
+    await value('prices.importStop', { importId: 'long' });
+    expect(await running).toMatchObject({
+      fault: { what: expect.stringMatching(/^import-(stopped|gone)$/) },
+    });
+    expect(await value('prices.list', {})).toEqual(before);
+  });
+
   test.each([
     ['a workbook', Buffer.from('PK\u0003\u0004rest'), { fault: { what: 'not-text', looksLike: 'workbook' } }],
     ['packed bytes', gzipSync('a,b'), { fault: { what: 'not-text' } }],

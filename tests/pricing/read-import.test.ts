@@ -199,18 +199,21 @@ function boardOf(lengthFt: number): PriceItem {
   });
 }
 
+function boardOn(day: string): readonly string[] {
+  return ['Board', 'lumber', 'each', '2', day];
+}
+
 describe('days of a file', () => {
   const header = ['description', 'kind', 'unit', 'price', 'date'];
-  const row = (day: string) => ['Board', 'lumber', 'each', '2', day];
 
   test('one that reads in a single order says how the others are meant', () => {
-    const read = imported([header, row('4/5/2026'), row('4/30/2026')]);
+    const read = imported([header, boardOn('4/5/2026'), boardOn('4/30/2026')]);
     expect(read.twoWays.day).toBeNull();
-    expect(imported([header, row('4/5/2026'), row('2026-04-30')]).twoWays.day).toBe('4/5/2026');
+    expect(imported([header, boardOn('4/5/2026'), boardOn('2026-04-30')]).twoWays.day).toBe('4/5/2026');
   });
 
   test('are never turned around: a month that no calendar has is refused at its cell', () => {
-    const read = imported([header, row('30/4/2026')], { dayOrder: 'month-first' });
+    const read = imported([header, boardOn('30/4/2026')], { dayOrder: 'month-first' });
     expect(read.faults).toMatchObject([{ row: 2, field: 'day' }]);
   });
 
@@ -220,7 +223,7 @@ describe('days of a file', () => {
     ['26.4.30', 'year-first', '2026-04-30'],
     ['2026-04-30 14:05:00', 'day-first', '2026-04-30'],
   ] as const)('%s, %s, is %s', (text, dayOrder, expected) => {
-    const read = imported([header, row(text)], { dayOrder });
+    const read = imported([header, boardOn(text)], { dayOrder });
     expect(read.rows[0]?.day).toBe(expected);
   });
 });
