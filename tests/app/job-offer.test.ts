@@ -35,6 +35,10 @@ test('the section shows the offer: scope, choices beside each other, payments th
   await takePictures(page, 'job-offer-choices');
   await page.getByRole('switch', { name: /Signed at the client/ }).scrollIntoViewIfNeeded();
   await takePictures(page, 'job-offer-terms');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await accessFaults(page)).toEqual([]);
+  await takePictures(page, 'job-offer-dark');
+  await page.emulateMedia({ colorScheme: 'light' });
 });
 
 test('payments that do not add up are told at the payment, and a deposit over the state’s limit at its own', async () => {
