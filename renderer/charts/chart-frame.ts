@@ -4,11 +4,11 @@ import { addDays, daysBetween } from '../../core/units/civil-date.ts';
 export type ChartLine = {
   readonly id: string;
   readonly name: string;
-  /** Last day that it is known of, where that is before the last day shown. */
-  readonly endsOn?: string | undefined;
   readonly points: readonly {
     readonly from: string;
     readonly value: number;
+    /** Last day that it is known of, where it does not hold until the next. */
+    readonly until?: string | undefined;
     /** The value as it is read out, with its unit. */
     readonly text: string;
     /** Shape of the dot, by where the value is known from; absent: none. */
@@ -82,6 +82,30 @@ export function monthTicks(first: string, last: string, most: number): readonly 
 /** Month of a date from 0. */
 function monthOf(day: string): number {
   return Number(day.slice(5, 7)) - 1;
+}
+
+/**
+ * The path of a stepped line: level to the next point and up or down to it; broken where a value is not known so far.
+ * @param x - place of a day, y - place of a value. [px]
+ * @param end - last day shown.
+ */
+export function stepPath(
+  points: ChartLine['points'],
+  end: string,
+  x: (day: string) => number,
+  y: (value: number) => number,
+): string {
+  return points
+    .map((point, at) => {
+      const next = points[at + 1];
+      const isBroken = point.until !== undefined && next !== undefined && addDays(point.until, 1) < next.from;
+      const last = next === undefined || isBroken ? (point.until ?? end) : next.from;
+      const before = points[at - 1];
+      const joins =
+        before !== undefined && (before.until === undefined || addDays(before.until, 1) >= point.from);
+      return `${joins ? 'L' : 'M'}${x(point.from)} ${y(point.value)}H${x(last < end ? last : end)}`;
+    })
+    .join('');
 }
 
 /** Every day on which one of the lines changes, earliest first, and the last day shown. */

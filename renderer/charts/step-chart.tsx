@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { stepOn } from '../../core/pricing/history/price-steps.ts';
 import { daysBetween } from '../../core/units/civil-date.ts';
-import { type ChartLine, daysShown, dateTicks, momentsOf, valueTicks } from './chart-frame.ts';
+import { type ChartLine, daysShown, dateTicks, momentsOf, stepPath, valueTicks } from './chart-frame.ts';
 import './charts.css';
 
 const height = 240;
@@ -57,10 +57,10 @@ export function StepChart(props: {
       if (Math.abs(x(moment) - left) <= Math.abs(x(moments[nearest] ?? until) - left)) nearest = index;
     if (nearest !== at) choose(nearest);
   };
-  const said = lines.map((line) => ({
-    line,
-    held: line.endsOn !== undefined && day > line.endsOn ? undefined : stepOn(line.points, day),
-  }));
+  const said = lines.map((line) => {
+    const held = stepOn(line.points, day);
+    return { line, held: held?.until !== undefined && day > held.until ? undefined : held };
+  });
   return (
     <figure className="step-chart">
       <div
@@ -164,15 +164,13 @@ function Line(props: {
   readonly y: (value: number) => number;
 }) {
   const { line, x, y } = props;
-  const path = line.points
-    .map(({ from, value }, at) => (at === 0 ? `M${x(from)} ${y(value)}` : `H${x(from)}V${y(value)}`))
-    .join('');
+  const path = stepPath(line.points, props.until, x, y);
   return (
     <g>
       {path === '' ? null : (
         <path
           className={lineClass(props.index)}
-          d={`${path}H${x(line.endsOn ?? props.until)}`}
+          d={path}
           strokeDasharray={dashes[props.index % dashes.length] ?? ''}
         />
       )}

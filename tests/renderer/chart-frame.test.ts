@@ -1,13 +1,16 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addDays, daysBetween } from '../../core/units/civil-date.ts';
-import { dateTicks, daysShown, momentsOf, valueTicks } from '../../renderer/charts/chart-frame.ts';
+import { dateTicks, daysShown, momentsOf, stepPath, valueTicks } from '../../renderer/charts/chart-frame.ts';
 
 const line = (...days: readonly string[]) => ({
   id: 'a',
   name: 'a',
   points: days.map((from) => ({ from, value: 1, text: '$1' })),
 });
+
+const x = (day: string) => Number(day.slice(8));
+const y = (value: number) => value;
 
 describe('the axes of a chart', () => {
   test('hold every value between their lowest and highest mark, evenly apart', () => {
@@ -46,6 +49,25 @@ describe('the axes of a chart', () => {
   test('name the first of February twelve days after the twentieth of January', () => {
     const [first] = dateTicks('2026-01-20', '2026-12-20', 12);
     expect(first).toEqual({ at: daysBetween('2026-01-20', '2026-02-01'), label: 'Feb 2026' });
+  });
+});
+
+describe('a stepped line', () => {
+  test('holds each value until the next, and the last to the end', () => {
+    const points = [
+      { from: '2026-01-01', value: 5, text: '' },
+      { from: '2026-01-10', value: 7, text: '' },
+    ];
+    expect(stepPath(points, '2026-01-20', x, y)).toBe('M1 5H10L10 7H20');
+  });
+
+  test('is broken where a value is not known until the next', () => {
+    const points = [
+      { from: '2026-01-01', until: '2026-01-03', value: 5, text: '' },
+      { from: '2026-01-04', until: '2026-01-06', value: 6, text: '' },
+      { from: '2026-01-10', until: '2026-01-12', value: 7, text: '' },
+    ];
+    expect(stepPath(points, '2026-01-20', x, y)).toBe('M1 5H4L4 6H6M10 7H12');
   });
 });
 

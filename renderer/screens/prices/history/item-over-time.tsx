@@ -191,9 +191,10 @@ function Chart(props: {
             {
               id: 'index',
               name: index.series,
-              endsOn: endOf(against.index),
               points: against.index.map(({ month, value }) => ({
                 from: `${month}-01`,
+                // An index says nothing of months that it leaves out.
+                until: lastDayOf(month),
                 value: Number(value),
                 text: value,
               })),
@@ -224,12 +225,6 @@ function Chart(props: {
       </p>
     </>
   );
-}
-
-/** An index says nothing of the months after its last. */
-function endOf(index: readonly { readonly month: string }[]): string | undefined {
-  const last = index.at(-1);
-  return last === undefined ? undefined : lastDayOf(last.month);
 }
 
 function priceLine(item: PriceItem): ChartLine {
