@@ -166,6 +166,10 @@ describe('the table of prices', () => {
     expect(await offers.getByRole('row').count()).toBe(3);
     expect(await offers.getByText('least').count()).toBe(1);
     await takePictures(page, 'prices-suppliers');
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await accessFaults(page)).toEqual([]);
+    await takePictures(page, 'prices-dark');
+    await page.emulateMedia({ colorScheme: 'light' });
   });
 
   test('draws only the rows in sight of a list of twenty thousand, and comes to its end by a key', async () => {
