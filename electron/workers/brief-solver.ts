@@ -3,7 +3,7 @@ import type { CutPlan, CuttingProblem } from '../../core/cutting/cut-plan-types.
 import type { SolveProgress } from '../../core/cutting/exact/solve-control.ts';
 import { withBound } from '../../core/cutting/with-bound.ts';
 import type { BriefAsk, ProverWorld } from './prover.ts';
-import { createSolverSeat } from './solver-seat.ts';
+import { createSolverSeat, type Run } from './solver-seat.ts';
 
 /** Short searches, two at a time, in workers of their own. */
 export type BriefSolver = {
@@ -41,8 +41,10 @@ export function createBriefSolver({
       const onProgress = (progress: SolveProgress): void => {
         told = progress.plan ?? told;
         boundCents = Math.max(boundCents, progress.boundCents);
+        // Once nothing is cheaper it is enough: which of equal plans is best is left to a full search.
+        if (progress.boundCents >= progress.costCents) run.stop();
       };
-      const run = seat.run({ problem, strategy: 'patterns', limitMs, onProgress });
+      const run: Run = seat.run({ problem, strategy: 'patterns', limitMs, onProgress });
       const onAbort = (): void => run.stop();
       signal?.addEventListener('abort', onAbort);
       const late = setTimeout(() => {

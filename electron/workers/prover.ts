@@ -138,6 +138,19 @@ export function createProver(world: ProverWorld): Prover {
     waiter.answer(quick.ok ? ok({ plan: quick.value, ended: 'stopped' }) : quick);
   }
 
+  /** Keeps a plan beside what is known; of its ties a full search has still to be asked where they are not settled. */
+  function keep(key: string, plan: CutPlan, searchedMs: number): CutPlan {
+    const known = memory.get(key);
+    const kept = cheaperOf({ plan, ended: 'limit' }, known).plan;
+    const isSettled = (kept.proof !== 'none' && kept.tiesProven) || known?.ended === 'proven';
+    memory.put(key, {
+      plan: kept,
+      ended: isSettled ? 'proven' : 'limit',
+      searchedMs: Math.max(searchedMs, known?.searchedMs ?? 0),
+    });
+    return kept;
+  }
+
   return {
     prove(problem, ask) {
       const key = problemKey(problem);
@@ -179,21 +192,13 @@ export function createProver(world: ProverWorld): Prover {
     async briefly(problem, ask) {
       const key = problemKey(problem);
       const known = memory.get(key);
-      if (known !== undefined && (known.ended === 'proven' || known.searchedMs >= ask.limitMs))
+      if (known !== undefined && (known.plan.proof !== 'none' || known.searchedMs >= ask.limitMs))
         return known.plan;
       const plan = isClosed ? null : await brief.solve(problem, ask);
-      if (plan === null) return memory.get(key)?.plan ?? null;
-      const ended = plan.proof === 'none' ? 'limit' : 'proven';
-      const kept = cheaperOf({ plan, ended }, memory.get(key));
-      memory.put(key, { ...kept, searchedMs: Math.max(ask.limitMs, memory.get(key)?.searchedMs ?? 0) });
-      return kept.plan;
+      return plan === null ? (memory.get(key)?.plan ?? null) : keep(key, plan, ask.limitMs);
     },
     remember(problem, plan) {
-      const key = problemKey(problem);
-      const known = memory.get(key);
-      const ended = plan.proof === 'none' ? 'limit' : 'proven';
-      const kept = known === undefined ? ({ plan, ended } as const) : cheaperOf(known, { plan, ended });
-      memory.put(key, { ...kept, searchedMs: known?.searchedMs ?? 0 });
+      keep(problemKey(problem), plan, 0);
     },
     async close() {
       isClosed = true;
