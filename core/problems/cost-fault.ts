@@ -10,7 +10,8 @@ export type CostFault =
   | { readonly what: 'file-gone'; readonly fileName: string }
   | { readonly what: 'not-finished' }
   | { readonly what: 'too-many-reminders'; readonly most: number }
-  | { readonly what: 'no-hours' };
+  | { readonly what: 'no-hours' }
+  | { readonly what: 'return-adds-cost' };
 
 /** The sentence for it. */
 export function costSentence(fault: CostFault): string {
@@ -33,6 +34,8 @@ export function costSentence(fault: CostFault): string {
       return `${fault.most} questions are asked before each quote already. Take one off the list first.`;
     case 'no-hours':
       return 'No hours are entered yet. Enter them for one person at least.';
+    case 'return-adds-cost':
+      return 'What comes back to you on a return is entered below zero, as -26.40. Put a minus before the amount.';
     default:
       return assertNever(fault);
   }

@@ -2,6 +2,7 @@ import { Decimal } from 'decimal.js';
 import type { costCommands } from '../../core/contract/cost-commands.ts';
 import {
   type Bill,
+  billTotalUsd,
   type KeptBill,
   type KeptTime,
   personHourUsd,
@@ -145,13 +146,28 @@ function overfullDay(db: WritableDb, entries: readonly TimeEntry[]): Problem | u
 }
 
 /** What it names has to belong to the same job. */
-function refusedBill(db: WritableDb, jobId: string, { orderId, attachmentId }: Bill): Problem | undefined {
+function refusedBill(db: WritableDb, jobId: string, bill: Bill): Problem | undefined {
+  const { orderId, attachmentId } = bill;
   if (orderId !== null && getBill(db, orderId)?.jobId !== jobId)
     return { code: 'not-found', what: 'order', field: 'bill.orderId' };
   const attached = listAttachments(db, jobId).some(({ id }) => id === attachmentId);
   if (attachmentId !== null && !attached)
     return { code: 'not-found', what: 'attachment', field: 'bill.attachmentId' };
-  return undefined;
+  return returnThatAdds(bill);
+}
+
+/** A return that would make the job dearer; a fee for taking back may stand on a line of it. */
+function returnThatAdds(bill: Bill): Problem | undefined {
+  if (bill.kind !== 'return' || Number(billTotalUsd(bill)) <= 0) return undefined;
+  const index = Math.max(
+    0,
+    bill.lines.findIndex(({ amountUsd }) => Number(amountUsd) > 0),
+  );
+  return {
+    code: 'costs',
+    fault: { what: 'return-adds-cost' },
+    field: `bill.lines.${index}.amountUsd`,
+  };
 }
 
 /** Notes the price of one on the price list, where the person wants it; answers how many were new. */

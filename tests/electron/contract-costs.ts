@@ -144,6 +144,22 @@ export function checkCosts(asker: Asker): void {
     });
   });
 
+  test('a return lowers the cost of a job, and one that would raise it is refused at its amount', async () => {
+    const jobId = await acceptedJob(asker);
+    const [line] = receipt().lines;
+    const back = (amountUsd: string) =>
+      receipt({ kind: 'return' as const, taxUsd: '0', lines: [{ ...line!, quantity: '1', amountUsd }] });
+    await value('costs.addBill', { jobId, bill: receipt() });
+    expect(await problem('costs.addBill', { jobId, bill: back('26.40') })).toEqual({
+      code: 'costs',
+      fault: { what: 'return-adds-cost' },
+      field: 'bill.lines.0.amountUsd',
+    });
+    await value('costs.addBill', { jobId, bill: back('-26.40') });
+    const { standing } = await value('costs.get', { jobId });
+    expect(standing.whole.actualUsd).toBe('80.10');
+  });
+
   test('a receipt notes the price of one on the price list, where it is told to', async () => {
     const jobId = await acceptedJob(asker);
     const { purchaseLines } = await value('costs.get', { jobId });

@@ -16,7 +16,7 @@ export function PurchaseChoice(props: {
       ({ costLineId, description, amountUsd }) =>
         costLineId !== line.costLineId && (description !== '' || amountUsd !== ''),
     );
-    const lines = isOn ? [...others, boughtLine(line, others)] : others;
+    const lines = isOn ? [...others, boughtLine(line, others, bill.kind)] : others;
     onChange({
       ...(bill.supplier === '' && isOn ? { supplier: line.supplier } : {}),
       ...(lines.length === 0 ? {} : { lines }),
@@ -63,7 +63,12 @@ export function PurchaseChoice(props: {
   );
 }
 
-function boughtLine(line: Costs['purchaseLines'][number], others: readonly BillLine[]): BillLine {
+/** A line as it is bought; on a return what is paid back stands below zero. */
+function boughtLine(
+  line: Costs['purchaseLines'][number],
+  others: readonly BillLine[],
+  kind: Bill['kind'],
+): BillLine {
   const numbers = others.map(({ id }) => Number(id.replace('line-', '')) || 0);
   return {
     id: `line-${Math.max(0, ...numbers) + 1}`,
@@ -72,7 +77,7 @@ function boughtLine(line: Costs['purchaseLines'][number], others: readonly BillL
     description: line.description,
     quantity: line.quantity,
     unit: line.unit,
-    amountUsd: usd(new Decimal(line.costUsd)),
+    amountUsd: usd(new Decimal(line.costUsd).times(kind === 'return' ? -1 : 1)),
     costLineId: line.costLineId,
     itemId: line.itemId,
     notesPrice: false,
