@@ -4,6 +4,7 @@ import type { JobCostSettings } from '../pricing/shop-settings.ts';
 import type { PieceUse, Takeoff } from '../takeoff/takeoff-types.ts';
 import { decimalText, type DecimalText } from '../units/money.ts';
 import { costPhaseOf } from './cost-phases.ts';
+import type { Progress } from './standing.ts';
 
 /** What the progress of a phase can be counted by. */
 export type Countable = {
@@ -50,6 +51,30 @@ export function countables(
       found.set(name, countable);
   }
   return found;
+}
+
+/**
+ * Progress with the tails that the layout knows to be set, for the phase that is counted by tails, where nobody said how far
+ * it is; a word of the person holds before it.
+ * @param tailsInPlace - marked as built. 14 of 42 -> that phase is 33.3 % done.
+ */
+export function countedFromLayout(
+  progress: readonly Progress[],
+  countable: ReadonlyMap<string, Countable>,
+  tailsInPlace: number,
+): readonly Progress[] {
+  const phase = [...countable].find(([, { unit }]) => unit === 'tails')?.[0];
+  if (phase === undefined || tailsInPlace === 0) return progress;
+  const said = progress.find((one) => one.phase === phase);
+  if (said !== undefined && (said.quantity !== null || said.percent !== null)) return progress;
+  const counted: Progress = {
+    phase,
+    notedOn: said?.notedOn ?? '',
+    quantity: decimalText(tailsInPlace),
+    percent: null,
+    toCompleteUsd: said?.toCompleteUsd ?? null,
+  };
+  return [...progress.filter((one) => one !== said), counted];
 }
 
 function ofUse({ pieces }: Takeoff, uses: readonly PieceUse[]): Takeoff['pieces'] {

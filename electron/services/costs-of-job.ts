@@ -17,12 +17,12 @@ import { listAttachments } from '../store/attachments.ts';
 import { listBills } from '../store/bills.ts';
 import { closedOn } from '../store/close-outs.ts';
 import type { ReadableDb } from '../store/database.ts';
-import { getDocuments } from '../store/documents.ts';
 import { listProgress } from '../store/progress.ts';
 import { getSettings } from '../store/settings.ts';
 import { listTimes } from '../store/time-entries.ts';
 import type { AcceptedQuote } from './accepted-quote.ts';
 import { moneyOfJob } from './job-money.ts';
+import { framedInPlace, progressOfJob } from './progress-of-job.ts';
 
 /** Gathers what a job costs against its budget, with every entry ever made. */
 export function costsOfJob(
@@ -40,7 +40,14 @@ export function costsOfJob(
   const bills = listBills(db, jobId);
   const progress = listProgress(db, jobId);
   const countable = accepted === null ? new Map() : countables(accepted.result.takeoff, jobCost);
-  const standing = standingOf(budget, times, bills, progress, costPhases(jobCost), countable);
+  const standing = standingOf(
+    budget,
+    times,
+    bills,
+    progressOfJob(db, jobId, countable),
+    costPhases(jobCost),
+    countable,
+  );
   const { whole } = standing;
   const spent = standingEntries(bills).filter(({ bill }) => bill.kind !== 'order');
   const spentByKind = spent.flatMap(({ bill }) => {
@@ -104,11 +111,6 @@ export function costsOfJob(
     },
     finishedOn: closedOn(db, jobId),
   });
-}
-
-/** Tails that were typed back into the layout as set. */
-function framedInPlace(db: ReadableDb, jobId: string): number {
-  return getDocuments(db, jobId).design.asBuilt.filter(({ inPlace }) => inPlace).length;
 }
 
 /** What the accepted estimate buys, with what came of it on receipts and returns. */

@@ -9,11 +9,11 @@ import type { Problem } from '../../core/problems/problem.ts';
 import { ok, type Result } from '../../core/result.ts';
 import { listBills } from '../store/bills.ts';
 import type { ReadableDb } from '../store/database.ts';
-import { listProgress } from '../store/progress.ts';
 import { getSettings } from '../store/settings.ts';
 import { listTimes } from '../store/time-entries.ts';
 import type { AcceptedQuote } from './accepted-quote.ts';
 import { type JobMoney, moneyOfJob } from './job-money.ts';
+import { progressOfJob } from './progress-of-job.ts';
 
 /** A job under contract, with all that it costs. */
 export type StandingJob = {
@@ -44,13 +44,14 @@ export function standingOfJob(
   const budget = budgetOf(accepted.result.estimate, approved, jobCost);
   const times = listTimes(db, jobId);
   const bills = listBills(db, jobId);
+  const countable = countables(accepted.result.takeoff, jobCost);
   const standing = standingOf(
     budget,
     times,
     bills,
-    listProgress(db, jobId),
+    progressOfJob(db, jobId, countable),
     costPhases(jobCost),
-    countables(accepted.result.takeoff, jobCost),
+    countable,
   );
   return ok({ money: money.value, accepted, contract, budget, standing, times, bills, jobCost });
 }

@@ -12,6 +12,7 @@ import {
   type KeptTime,
   standingEntries,
 } from '../../core/jobcost/cost-entries.ts';
+import { countedFromLayout } from '../../core/jobcost/countable.ts';
 import { costOfLines } from '../../core/jobcost/spread-tax.ts';
 import { type Progress, standingOf } from '../../core/jobcost/standing.ts';
 import { decimalText, sumUsd, usd } from '../../core/units/money.ts';
@@ -110,6 +111,34 @@ describe('where a phase stands', () => {
       new Map([['Framing', { what: 'tails set', unit: 'tails', total: decimalText(42) }]]),
     );
     expect(phases[0]).toMatchObject({ percent: '33.3', percentFrom: 'quantity', earnedUsd: '333.00' });
+  });
+});
+
+describe('tails typed back into the layout as set', () => {
+  const countable = new Map([['Framing', { what: 'tails set', unit: 'tails', total: decimalText(42) }]]);
+  const standing = (progress: readonly Progress[], tails: number) =>
+    standingOf(
+      budgetFor({ Framing: '1000' }),
+      [],
+      [],
+      countedFromLayout(progress, countable, tails),
+      [],
+      countable,
+    ).phases[0];
+
+  test('count for their phase where nobody said how far it is: 14 of 42 are 33.3 %', () => {
+    expect(standing([], 14)).toMatchObject({ percent: '33.3', percentFrom: 'quantity' });
+    expect(standing([], 0)).toMatchObject({ percent: null, percentFrom: null });
+  });
+
+  test('give way to the word of the person, and leave his word for the rest as it is', () => {
+    expect(standing([said('Framing', '50')], 14)).toMatchObject({ percent: '50', percentFrom: 'hand' });
+    const rest = { ...said('Framing', '0', '350'), percent: null };
+    expect(standing([rest], 14)).toMatchObject({
+      percent: '33.3',
+      forecastUsd: '350.00',
+      forecastFrom: 'own',
+    });
   });
 });
 
