@@ -18,9 +18,41 @@ export async function loadLinearPrograms(): Promise<LinearPrograms> {
  */
 export function linearProgramsOf(highs: Highs): LinearPrograms {
   return {
-    solveLp: (model) => withModel(highs, model, false, (loaded) => solveLp(highs, loaded)),
-    solveMip: (model, limits) => withModel(highs, model, true, (loaded) => solveMip(highs, loaded, limits)),
+    solveLp: (model) =>
+      orGivenUp(highs, noLpAnswer, () => withModel(highs, model, false, (loaded) => solveLp(highs, loaded))),
+    solveMip(model, limits) {
+      const asked = (how: MipLimits): MipAnswer | null =>
+        orGivenUp(highs, null, () => withModel(highs, model, true, (loaded) => solveMip(highs, loaded, how)));
+      return asked(limits) ?? (limits.rewrite ? asked({ ...limits, rewrite: false }) : null) ?? noMipAnswer;
+    },
   };
+}
+
+const noLpAnswer: LpAnswer = {
+  status: 'stopped',
+  objective: Number.POSITIVE_INFINITY,
+  columnValues: new Float64Array(0),
+  rowDuals: new Float64Array(0),
+};
+
+const noMipAnswer: MipAnswer = {
+  status: 'stopped',
+  objective: Number.POSITIVE_INFINITY,
+  bound: Number.NEGATIVE_INFINITY,
+  columnValues: new Float64Array(0),
+};
+
+/**
+ * Where HiGHS itself fails at a program nothing is known of it. Rarely it does, on a small one that it has rewritten: as it
+ * stands the program is then solved; where that fails too it is answered as a search that was stopped.
+ */
+function orGivenUp<T>(highs: Highs, nothing: T, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof highs.errors.HighsError && error.operation === 'run') return nothing;
+    throw error;
+  }
 }
 
 function withModel<T>(highs: Highs, model: LinearModel, whole: boolean, work: (loaded: Model) => T): T {

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../core/cutting/check-plan.ts';
 import type { CuttingProblem } from '../../core/cutting/cut-plan-types.ts';
+import { nearestSixteenth } from '../../core/units/sixteenths.ts';
 import { cheapestByTryingAll } from './brute-force.ts';
 import { anyFullProblem, anyProblem, centsOf, countedOf, planOf } from './make-problem.ts';
 import { solved } from './programs.ts';
@@ -18,6 +19,14 @@ describe('the exact plan', () => {
       }),
       { numRuns: 120 },
     );
+  });
+
+  test('is found where the solver fails at a program that it has rewritten', () => {
+    // Found by the property above: HiGHS 1.15.3 ends with an error in presolve when it is asked for the fewest patterns.
+    const problem = emptyRack();
+    const plan = solved(problem);
+    expect(countedOf(plan)).toBe(cheapestByTryingAll(problem));
+    expect(plan).toMatchObject({ status: 'optimal', tiesProven: true });
   });
 
   test('never costs more than the quick one, and its bound is never lower', () => {
@@ -98,3 +107,38 @@ describe('the exact plan', () => {
     );
   });
 });
+
+/** Five pieces that three boards on hand hold for nothing. */
+function emptyRack(): CuttingProblem {
+  const items = [160, 161, 162, 163].map((length, index) => ({
+    mark: `P${index + 1}`,
+    lengthSixteenths: nearestSixteenth(length / 16),
+  }));
+  const slanted = {
+    mark: 'P5',
+    lengthSixteenths: nearestSixteenth(10),
+    slantSixteenths: nearestSixteenth(2.75),
+  };
+  const onHand = (lengthSixteenths: number, available: number) =>
+    ({
+      itemId: `on-hand-${lengthSixteenths}`,
+      lengthSixteenths: nearestSixteenth(lengthSixteenths / 16),
+      priceCents: 0,
+      available,
+      source: 'on-hand',
+    }) as const;
+  return {
+    stock: { section: '2x6', grade: 'No.2' },
+    items: [...items, slanted],
+    lengths: [
+      { itemId: 'length-1', lengthSixteenths: nearestSixteenth(96), priceCents: 480 },
+      onHand(325, 1),
+      onHand(646, 2),
+      { itemId: 'longest', lengthSixteenths: nearestSixteenth(264), priceCents: 3600 },
+    ],
+    kerfSixteenths: nearestSixteenth(0),
+    endTrimSixteenths: nearestSixteenth(0),
+    depthSixteenths: nearestSixteenth(5.5),
+    preferences: { centsPerBoard: 0 },
+  };
+}
