@@ -10,6 +10,7 @@ import { uncountedRakeSoffits } from '../takeoff/uncounted-rake-soffit.ts';
 import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
+import { joinWithBoards } from './join-with-boards.ts';
 import type { JobResult } from './job-result.ts';
 import { layOutEaves } from './lay-out-eaves.ts';
 import { layOutRakes } from './lay-out-rakes.ts';
@@ -33,10 +34,10 @@ export function computeJob(
   if (problem !== undefined) return fail(problem);
   const laidOut = layOutEaves(input);
   if (!laidOut.ok) return laidOut;
-  const eaves = laidOut.value;
-  const laidUp = layOutRakes(input, eaves);
+  const laidUp = layOutRakes(input, laidOut.value);
   if (!laidUp.ok) return laidUp;
   const rakes = laidUp.value;
+  const eaves = joinWithBoards(input, laidOut.value, rakes);
   const takeoff = takeOff(input, eaves, rakes);
   const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(
     input,

@@ -91,6 +91,8 @@ export const layoutRulesSchema = z.strictObject({
   thinFasciaGapIn: lengthField({ least: 4, most: 96 }).default(24),
   thickFasciaGapIn: lengthField({ least: 4, most: 96 }).default(32),
   soffitGapIn: lengthField({ least: 4, most: 96 }).default(24),
+  /** What a joint of the fascia counts for against the cost of boards (our own choice). [$] */
+  fasciaJointUsd: decimalField({ least: 0, most: 1000 }).default('5'),
 });
 export type LayoutRules = z.infer<typeof layoutRulesSchema>;
 

@@ -40,4 +40,17 @@ export const layoutGroups: readonly SettingGroup[] = [
       gap('soffitGapIn', 'Over a soffit'),
     ],
   },
+  {
+    title: 'Joints of the fascia',
+    note: 'Joints and lengths of fascia are chosen together with the boards. A joint more is taken where it saves more than this.',
+    fields: [
+      {
+        kind: 'money',
+        path: 'layout.fasciaJointUsd',
+        label: 'A joint counts for',
+        unit: 'a joint',
+        range: { least: 0, most: 1000 },
+      },
+    ],
+  },
 ];
