@@ -108,6 +108,16 @@ describe('the exact plan', () => {
   });
 });
 
+/** A board that is there already, and so many of them. */
+const onHand = (lengthSixteenths: number, available: number) =>
+  ({
+    itemId: `on-hand-${lengthSixteenths}`,
+    lengthSixteenths: nearestSixteenth(lengthSixteenths / 16),
+    priceCents: 0,
+    available,
+    source: 'on-hand',
+  }) as const;
+
 /** Five pieces that three boards on hand hold for nothing. */
 function emptyRack(): CuttingProblem {
   const items = [160, 161, 162, 163].map((length, index) => ({
@@ -119,14 +129,6 @@ function emptyRack(): CuttingProblem {
     lengthSixteenths: nearestSixteenth(10),
     slantSixteenths: nearestSixteenth(2.75),
   };
-  const onHand = (lengthSixteenths: number, available: number) =>
-    ({
-      itemId: `on-hand-${lengthSixteenths}`,
-      lengthSixteenths: nearestSixteenth(lengthSixteenths / 16),
-      priceCents: 0,
-      available,
-      source: 'on-hand',
-    }) as const;
   return {
     stock: { section: '2x6', grade: 'No.2' },
     items: [...items, slanted],
