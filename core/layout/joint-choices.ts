@@ -35,7 +35,9 @@ export function jointChoices(
   for (let to = 1; to <= last; to += 1) {
     const toIn = supports[to] ?? 0;
     const found: Partial[] = [];
-    for (let from = to - 1; from >= 0 && (to === last || !avoided(toIn)); from -= 1) {
+    // No board ends where no joint may lie.
+    const nearest = to === last || !avoided(toIn) ? to - 1 : -1;
+    for (let from = nearest; from >= 0; from -= 1) {
       const fromIn = supports[from] ?? 0;
       if (sixteenthsUp(toIn - fromIn) > longest) break;
       const lengthSixteenths = pieceBetween(run, from === 0 ? null : fromIn, to === last ? null : toIn);
