@@ -60,7 +60,7 @@ test('backups are made, restored and undone; all tables and the report are saved
   await page.getByRole('button', { name: 'Restore it' }).click();
   await page.getByRole('heading', { name: 'The backup is restored' }).waitFor();
   await page.getByRole('button', { name: 'Go on' }).click();
-  await page.getByRole('link', { name: 'Jobs' }).click();
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Jobs' }).click();
   await page.getByRole('button', { name: 'Open the sample job' }).waitFor();
   watched.mustBeQuiet();
   await watched.close();

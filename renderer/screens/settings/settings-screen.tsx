@@ -26,7 +26,7 @@ const parts = [
   { id: 'money', label: 'Money' },
   { id: 'quotes', label: 'Quotes' },
   { id: 'labour', label: 'Labour' },
-  { id: 'jobs', label: 'Jobs' },
+  { id: 'jobs', label: 'Crew and bills' },
   { id: 'saw', label: 'Saw' },
   { id: 'layout', label: 'Layout' },
   { id: 'nails', label: 'Nails' },
