@@ -32,7 +32,11 @@ export function ItemOverTime(props: {
 }) {
   const { items } = props;
   const [search, setSearch] = useState('');
-  const chosen = items.find(({ id }) => id === props.itemId);
+  // Where none is asked for, the first of the list shows what there is to see.
+  const chosen =
+    props.itemId === undefined
+      ? items.find(({ retired }) => !retired)
+      : items.find(({ id }) => id === props.itemId);
   const found = search.trim() === '' ? [] : items.filter((item) => isWanted(item, search.trim()));
   return (
     <Panel title={chosen === undefined ? 'An item over time' : chosen.description}>
