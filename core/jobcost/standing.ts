@@ -219,8 +219,12 @@ function wholeOf(phases: readonly PhaseStanding[]): Standing['whole'] {
     actualHours: sumOf(phases.map(({ actualHours }) => actualHours)),
     percent,
     percentByCost: byCost,
+    // Money spent where nobody said how far it is would raise a false alarm.
     percentsDisagree:
-      percent !== null && byCost !== null && new Decimal(byCost).minus(percent).abs().gt(disagreePoints),
+      percent !== null &&
+      byCost !== null &&
+      phases.every((one) => one.percent !== null || Number(one.actualUsd) === 0) &&
+      new Decimal(byCost).minus(percent).abs().gt(disagreePoints),
     earnedUsd,
     varianceUsd: known ? usd(new Decimal(earnedUsd).minus(saidActual)) : null,
     performance: known ? performanceOf(earnedUsd, saidActual) : null,

@@ -142,10 +142,72 @@ describe('tails typed back into the layout as set', () => {
   });
 });
 
+describe('a whole job', () => {
+  test('raises no alarm while money is spent in a phase of which nobody said how far it is', () => {
+    const budget = budgetFor({ Framing: '1000', Paint: '1000' });
+    const alarmed = (progress: readonly Progress[]): boolean =>
+      standingOf(
+        budget,
+        [worked('Framing', '500'), worked('Paint', '900')],
+        [],
+        progress,
+        ['Framing', 'Paint'],
+        new Map(),
+      ).whole.percentsDisagree;
+    expect(alarmed([said('Framing', '50')])).toBe(false);
+    expect(alarmed([said('Framing', '50'), said('Paint', '20', '100')])).toBe(true);
+  });
+});
+
 describe('the budget of a job', () => {
   test('adds up to the direct cost of the estimate, tax on materials and all, to the cent', () => {
     const { estimate } = soundResult(soundJob(sampleText()));
     expect(budgetOf(estimate, [], noPhases).directUsd).toBe(estimate.directCostUsd);
+  });
+
+  test('with any changes is the direct cost and what each change’s lines cost, to the cent', () => {
+    const { estimate } = soundResult(soundJob(sampleText()));
+    const line = fc.record({
+      cents: fc.integer({ min: -90_000, max: 90_000 }),
+      tenths: fc.integer({ min: 1, max: 400 }),
+    });
+    fc.assert(
+      fc.property(fc.array(fc.array(line, { minLength: 1, maxLength: 5 }), { maxLength: 6 }), (changes) => {
+        const approved = changes.map((lines, index) => ({
+          number: index + 1,
+          order: {
+            reason: 'other' as const,
+            description: '',
+            days: 0,
+            photo: null,
+            fromDesign: false,
+            lines: lines.map(({ cents, tenths }, at) => ({
+              id: `l${at}`,
+              phase: 'Framing',
+              kind: 'material' as const,
+              description: 'more',
+              quantity: (tenths / 10).toString(),
+              unit: 'each',
+              unitPriceUsd: '0',
+              unitCostUsd: (cents / 100).toString(),
+              unitHours: '0',
+              taxable: false,
+            })),
+          },
+        }));
+        // In whole tenths of a cent, each line rounded half away from zero.
+        const added = changes
+          .flat()
+          .reduce(
+            (sum, { cents, tenths }) =>
+              sum + Math.sign(cents) * Math.floor((Math.abs(cents) * tenths + 5) / 10),
+            0,
+          );
+        const expected = new Decimal(estimate.directCostUsd).plus(new Decimal(added).div(100));
+        expect(budgetOf(estimate, approved, noPhases).directUsd).toBe(expected.toFixed(2));
+      }),
+      { numRuns: 50 },
+    );
   });
 
   test('has what an approved change adds under the change’s own phase and kind', () => {
