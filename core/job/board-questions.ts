@@ -2,8 +2,7 @@ import { piecesToCut } from '../takeoff/in-place.ts';
 import { takeOff } from '../takeoff/take-off.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
-import { layOutEaves } from './lay-out-eaves.ts';
-import { layOutRakes } from './lay-out-rakes.ts';
+import { layOutJob } from './lay-out-job.ts';
 import { lumberProblems } from './plan-lumber.ts';
 import type { KeyedProblem } from './unsettled-plans.ts';
 
@@ -16,11 +15,9 @@ export type BoardQuestions = readonly KeyedProblem[] | null;
  */
 export function boardQuestions(input: JobInput): BoardQuestions {
   if (documentProblem(input) !== undefined) return null;
-  const eaves = layOutEaves(input);
-  if (!eaves.ok) return null;
-  const rakes = layOutRakes(input, eaves.value);
-  if (!rakes.ok) return null;
-  const takeoff = takeOff(input, eaves.value, rakes.value);
+  const laidOut = layOutJob(input);
+  if (!laidOut.ok) return null;
+  const takeoff = takeOff(input, laidOut.value.eaves, laidOut.value.rakes);
   const { cuttingProblems, unplanned } = lumberProblems(input, piecesToCut(takeoff.pieces));
   return unplanned.some(({ problem: { code } }) => code === 'piece-longer-than-stock')
     ? null

@@ -10,10 +10,8 @@ import { uncountedRakeSoffits } from '../takeoff/uncounted-rake-soffit.ts';
 import { uncountedSoffits } from '../takeoff/uncounted-soffit.ts';
 import { documentProblem } from './document-problem.ts';
 import type { JobInput } from './job-file.ts';
-import { joinWithBoards } from './join-with-boards.ts';
 import type { JobResult } from './job-result.ts';
-import { layOutEaves } from './lay-out-eaves.ts';
-import { layOutRakes } from './lay-out-rakes.ts';
+import { layOutJob } from './lay-out-job.ts';
 import { looseEnds } from './loose-ends.ts';
 import { planLumber } from './plan-lumber.ts';
 import { looseRakes } from './rake-problems.ts';
@@ -32,12 +30,9 @@ export function computeJob(
 ): Result<JobResult, Problem> {
   const problem = documentProblem(input);
   if (problem !== undefined) return fail(problem);
-  const laidOut = layOutEaves(input);
+  const laidOut = layOutJob(input);
   if (!laidOut.ok) return laidOut;
-  const laidUp = layOutRakes(input, laidOut.value);
-  if (!laidUp.ok) return laidUp;
-  const rakes = laidUp.value;
-  const eaves = joinWithBoards(input, laidOut.value, rakes);
+  const { eaves, rakes } = laidOut.value;
   const takeoff = takeOff(input, eaves, rakes);
   const { cutPlans, cuttingProblems, unplanned, leftOut } = planLumber(
     input,

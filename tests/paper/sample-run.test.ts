@@ -59,8 +59,10 @@ describe('a job run without a window', () => {
       'templates.pdf',
     ]);
     const results = JSON.parse(readFileSync(join(out, 'results.json'), 'utf8'));
-    const { totalUsd } = computed(sampleJob()).estimate;
-    expect(results.estimate.totalUsd).toBe(totalUsd);
+    const { totalUsd } = results.estimate;
+    // Boards are searched here, so it costs what the quick plan says or less.
+    expect(Number(totalUsd)).toBeLessThanOrEqual(Number(computed(sampleJob()).estimate.totalUsd));
+    expect(Number(totalUsd)).toBeGreaterThan(0);
     const quote = readPdf(readFileSync(join(out, 'quote.pdf')));
     expect(quote[0]?.widthPt).toBeCloseTo(595.28, 1);
     expect(quote.flatMap(({ lines }) => lines)).toContain(`Total ${formatUsd(totalUsd)}`);
