@@ -1,7 +1,7 @@
 import type { JobInput } from '../../core/job/job-file.ts';
 import type { JobResult } from '../../core/job/job-result.ts';
 import type { ReadableDb } from '../store/database.ts';
-import { getQuote, listQuotes, type StoredQuote } from '../store/quotes.ts';
+import { newestAccepted, type StoredQuote } from '../store/quotes.ts';
 import type { QuoteRecord } from './quote-record.ts';
 
 /** What the client said yes to: the quote as it was frozen, with what it was reckoned from. */
@@ -12,8 +12,7 @@ export type AcceptedQuote = StoredQuote & { readonly input: JobInput; readonly r
  * `intact` is false where its record does not match its hash any more: then nothing may be built on it.
  */
 export function acceptedQuote(db: ReadableDb, jobId: string): AcceptedQuote | undefined {
-  const newest = listQuotes(db, jobId).find(({ state }) => state === 'accepted');
-  const quote = newest === undefined ? undefined : getQuote(db, newest.id);
+  const quote = newestAccepted(db, jobId);
   if (quote === undefined) return undefined;
   const { record, ...kept } = quote;
   const { input, result, ways = [] } = record as QuoteRecord;

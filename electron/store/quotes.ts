@@ -2,6 +2,7 @@ import type { KeptState } from '../../core/quotes/quote-state.ts';
 import { canonicalJson, sha256 } from './canonical-json.ts';
 import type { ReadableDb, WritableDb } from './database.ts';
 import { query } from './query.ts';
+import type { Schema } from './schema.ts';
 
 /** The way of a quote that the client took, where it is not the one that was offered first. */
 export type ChosenWay = { readonly id: string; readonly name: string; readonly totalUsd: string };
@@ -71,25 +72,7 @@ export function listQuotes(db: ReadableDb, jobId: string): StoredQuote[] {
         .orderBy('number', 'desc')
         .orderBy('revision', 'desc'),
     )
-    .map((row) => {
-      const { json, sha256: hash, job_id, valid_until, ...rest } = row;
-      return {
-        id: rest.id,
-        jobId: job_id,
-        number: rest.number,
-        revision: rest.revision,
-        state: rest.state,
-        madeOn: rest.made_on,
-        sentOn: rest.sent_on,
-        validUntil: valid_until,
-        decidedOn: rest.decided_on,
-        totalUsd: rest.total_usd,
-        lacks: rest.lacks,
-        note: rest.note,
-        chosen: rest.chosen === null ? null : (JSON.parse(rest.chosen) as ChosenWay),
-        intact: sha256(json) === hash,
-      };
-    });
+    .map(quoteOf);
 }
 
 /** A quote by id, with its frozen record. */
@@ -97,11 +80,46 @@ export function getQuote(
   db: ReadableDb,
   id: string,
 ): (StoredQuote & { readonly record: unknown }) | undefined {
-  const row = db.row(query.selectFrom('quotes').select(['job_id', 'json']).where('id', '=', id));
+  const row = db.row(query.selectFrom('quotes').selectAll().where('id', '=', id));
   if (row === undefined) return undefined;
-  const quote = listQuotes(db, row.job_id).find((one) => one.id === id);
-  if (quote === undefined) return undefined;
-  return { ...quote, record: (JSON.parse(row.json) as { readonly record?: unknown }).record };
+  return { ...quoteOf(row), record: (JSON.parse(row.json) as { readonly record?: unknown }).record };
+}
+
+/** The newest quote of a job that was accepted, with its frozen record. */
+export function newestAccepted(
+  db: ReadableDb,
+  jobId: string,
+): (StoredQuote & { readonly record: unknown }) | undefined {
+  const row = db.row(
+    query
+      .selectFrom('quotes')
+      .select('id')
+      .where('job_id', '=', jobId)
+      .where('state', '=', 'accepted')
+      .orderBy('number', 'desc')
+      .orderBy('revision', 'desc'),
+  );
+  return row === undefined ? undefined : getQuote(db, row.id);
+}
+
+/** A quote as it is stored, its record held against its hash. */
+function quoteOf(row: Schema['quotes']): StoredQuote {
+  return {
+    id: row.id,
+    jobId: row.job_id,
+    number: row.number,
+    revision: row.revision,
+    state: row.state,
+    madeOn: row.made_on,
+    sentOn: row.sent_on,
+    validUntil: row.valid_until,
+    decidedOn: row.decided_on,
+    totalUsd: row.total_usd,
+    lacks: row.lacks,
+    note: row.note,
+    chosen: row.chosen === null ? null : (JSON.parse(row.chosen) as ChosenWay),
+    intact: sha256(row.json) === row.sha256,
+  };
 }
 
 /** Moves a quote to where it stands now. */
