@@ -4,7 +4,8 @@ import { Dialog } from '../../kit/dialog.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { dollars, type ShownChange } from './billing-words.ts';
+import type { ShownChange } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 export type AnsweredChange = { readonly change: ShownChange; readonly to: 'sent' | 'approved' | 'declined' };
 

@@ -1,5 +1,6 @@
 import { useId } from 'react';
-import { type Billing, dollars } from './billing-words.ts';
+import type { Billing } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 const width = 1000;
 const height = 18;

@@ -11,9 +11,10 @@ import { useSubmit } from '../parts/submit.ts';
 import { askOf, asksForSum, blankBill, readAsk, type TypedBill } from './bill-form.ts';
 import { BillParts } from './bill-parts.tsx';
 import { BillPreview } from './bill-preview.tsx';
-import { type Billing, dollars } from './billing-words.ts';
+import type { Billing } from './billing-words.ts';
 import { SumEntries } from './sum-entries.tsx';
 import { useKept } from './use-kept.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 const kinds = [
   { id: 'deposit', label: 'Deposit' },

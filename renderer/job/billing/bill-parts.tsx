@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { Button } from '../../kit/button.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { allAt, firstPercent, fromJobCost, inPlaceAt, percentInPlace, type TypedBill } from './bill-form.ts';
-import { dollars, type ShownPart, typedPercent } from './billing-words.ts';
+import { type ShownPart, typedPercent } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** How far each part of the contract is: by percent, by what is in place, all at once, or as the job cost says. */
 export function BillParts(props: {

@@ -3,7 +3,7 @@ import { billSums } from '../../../core/documents/invoice-sheet.ts';
 import type { CommandOutput } from '../../../core/contract/contract.ts';
 import { decimalText, usd } from '../../../core/units/money.ts';
 import { problemOf } from '../../host/queries.ts';
-import { dollars } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 type Figures = CommandOutput<'billing.preview'>;
 

@@ -1,7 +1,7 @@
 import type { ChangeOrderState } from '../../../core/billing/change-order.ts';
 import type { InvoiceKind } from '../../../core/billing/invoice.ts';
 import type { CommandOutput } from '../../../core/contract/contract.ts';
-import { formatUsd, usd } from '../../../core/units/money.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** All that the billing part of a job shows. */
 export type Billing = CommandOutput<'billing.get'>;
@@ -24,11 +24,6 @@ export const invoiceWords: Readonly<Record<InvoiceKind, string>> = {
   final: 'Final',
   credit: 'Credit',
 };
-
-/** Dollars as they cross the bridge, for people. */
-export function dollars(amount: string): string {
-  return formatUsd(usd(amount));
-}
 
 /** The same with a sign before what is added. */
 export function signedDollars(amount: string): string {

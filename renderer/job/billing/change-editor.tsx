@@ -9,7 +9,7 @@ import { Panel } from '../../kit/panel.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { type Billing, dollars, signedDollars } from './billing-words.ts';
+import { type Billing, signedDollars } from './billing-words.ts';
 import {
   agreedLine,
   blankLine,
@@ -22,6 +22,7 @@ import {
 } from './change-form.ts';
 import { ChangeLine, lineFields } from './change-line.tsx';
 import { keepPhoto } from './photo.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 type Reason = TypedChange['reason'];
 const reasonChoices = (Object.entries(changeReasons) as [Reason, string][]).map(([id, label]) => ({

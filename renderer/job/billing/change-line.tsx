@@ -3,8 +3,8 @@ import { IconButton } from '../../kit/icon-button.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { TextField } from '../../kit/text-field.tsx';
-import { dollars } from './billing-words.ts';
 import { blanksOf, kindChoices, type TypedLine, typedLineUsd } from './change-form.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 const entries = [
   { key: 'description', label: 'Work', maxLength: 300 },

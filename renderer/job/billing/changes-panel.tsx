@@ -8,10 +8,11 @@ import { Panel } from '../../kit/panel.tsx';
 import { useJob } from '../job-context.ts';
 import { allSaved } from '../parts/all-saved.ts';
 import { type AnsweredChange, AnswerChangeDialog } from './answer-change-dialog.tsx';
-import { type Billing, changeStands, dollars, type ShownChange, signedDollars } from './billing-words.ts';
+import { type Billing, changeStands, type ShownChange, signedDollars } from './billing-words.ts';
 import { blankChange, type OpenedChange, openedFrom } from './change-form.ts';
 import { openPhoto } from './photo.ts';
 import { savePaper } from './save-paper.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** The job's change orders: drafts, sent, answered; approved they belong to the contract and stay as they are. */
 export function ChangesPanel(props: {

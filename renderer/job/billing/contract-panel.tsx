@@ -4,8 +4,9 @@ import { Button } from '../../kit/button.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { useJob } from '../job-context.ts';
 import { BillBar } from './bill-bar.tsx';
-import { type Billing, dollars, signedDollars } from './billing-words.ts';
+import { type Billing, signedDollars } from './billing-words.ts';
 import { saveStatement } from './save-paper.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 type Summary = NonNullable<Billing['summary']>;
 

@@ -5,7 +5,8 @@ import { Dialog } from '../../kit/dialog.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { type Billing, dollars, type ShownInvoice } from './billing-words.ts';
+import type { Billing, ShownInvoice } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** Takes an invoice back, in whole or in part, by a paper of its own. */
 export function CreditDialog(props: {

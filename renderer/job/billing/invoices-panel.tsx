@@ -6,9 +6,10 @@ import { Button } from '../../kit/button.tsx';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { useJob } from '../job-context.ts';
-import { type Billing, dollars, invoiceWords, type ShownInvoice } from './billing-words.ts';
+import { type Billing, invoiceWords, type ShownInvoice } from './billing-words.ts';
 import { CreditDialog } from './credit-dialog.tsx';
 import { savePaper } from './save-paper.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** The issued papers of the job: numbered, frozen, each with what is open on it. */
 export function InvoicesPanel(props: {

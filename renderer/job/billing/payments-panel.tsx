@@ -5,9 +5,10 @@ import { notify } from '../../kit/notices.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { type Billing, dollars, type ShownPayment } from './billing-words.ts';
+import type { Billing, ShownPayment } from './billing-words.ts';
 import { TakeBackDialog } from './take-back-dialog.tsx';
 import { useKept } from './use-kept.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** What the client paid: entered in a line, taken back by a row of its own, never erased. */
 export function PaymentsPanel({ jobId, billing }: { readonly jobId: string; readonly billing: Billing }) {

@@ -2,7 +2,8 @@ import { Decimal } from 'decimal.js';
 import { Button } from '../../kit/button.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import type { TypedBill } from './bill-form.ts';
-import { type Billing, dollars } from './billing-words.ts';
+import type { Billing } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /**
  * The sum of a deposit, or of a stage of the payments that were agreed; a planned one is taken with a press. Of a deposit a

@@ -4,7 +4,8 @@ import { Dialog } from '../../kit/dialog.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { dollars, type ShownPayment } from './billing-words.ts';
+import type { ShownPayment } from './billing-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** Takes a payment back by a row of its own, so that what was entered stays to be seen. */
 export function TakeBackDialog(props: { readonly payment: ShownPayment; readonly onClose: () => void }) {

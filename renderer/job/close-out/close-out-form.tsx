@@ -11,9 +11,9 @@ import { notify } from '../../kit/notices.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { Switch } from '../../kit/switch.tsx';
 import { TextField } from '../../kit/text-field.tsx';
-import { wholeDollars } from '../cost/cost-words.ts';
 import { useJob } from '../job-context.ts';
 import { useSubmit } from '../parts/submit.ts';
+import { wholeDollars } from '../../kit/amounts.ts';
 
 type Shown = CommandOutput<'money.closeOut'>;
 type Phase = NonNullable<Shown['figures']>['phases'][number];

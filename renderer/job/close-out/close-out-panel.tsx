@@ -10,10 +10,10 @@ import { Banner } from '../../kit/banner.tsx';
 import { Button } from '../../kit/button.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { Panel } from '../../kit/panel.tsx';
-import { dollars, percentWords } from '../cost/cost-words.ts';
 import { useJob } from '../job-context.ts';
 import { CloseOutForm } from './close-out-form.tsx';
 import '../../screens/money/money.css';
+import { dollars, percentWords } from '../../kit/amounts.ts';
 
 type Shown = CommandOutput<'money.closeOut'>;
 

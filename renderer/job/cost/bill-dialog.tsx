@@ -13,8 +13,9 @@ import { Switch } from '../../kit/switch.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
 import { BillLineEntry } from './bill-line-entry.tsx';
-import { billWords, type Costs, dollars, type ShownBill } from './cost-words.ts';
+import { billWords, type Costs, type ShownBill } from './cost-words.ts';
 import { PurchaseChoice } from './purchase-choice.tsx';
+import { dollars } from '../../kit/amounts.ts';
 
 /** Asks for a receipt, an order, a bill or a return, or for the correction of one. */
 export function BillDialog(props: {

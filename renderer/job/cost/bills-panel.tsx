@@ -7,7 +7,8 @@ import { saveFile } from '../../host/save-file.ts';
 import { Button } from '../../kit/button.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { BillDialog } from './bill-dialog.tsx';
-import { billWords, type Costs, dollars, type ShownBill } from './cost-words.ts';
+import { billWords, type Costs, type ShownBill } from './cost-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** What money goes out by: receipts, orders, bills of subcontractors, returns; what was corrected stays, struck through. */
 export function BillsPanel({ jobId, costs }: { readonly jobId: string; readonly costs: Costs }) {

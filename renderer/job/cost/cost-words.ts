@@ -1,7 +1,6 @@
 import type { CommandOutput } from '../../../core/contract/contract.ts';
 import type { BillKind } from '../../../core/jobcost/cost-entries.ts';
 import type { CostKind } from '../../../core/billing/change-order.ts';
-import { formatUsd, usd } from '../../../core/units/money.ts';
 
 /** All that the job-cost part of a job shows. */
 export type Costs = CommandOutput<'costs.get'>;
@@ -31,18 +30,3 @@ export const forecastWords: Readonly<Record<PhaseFigures['forecastFrom'], string
   done: 'done',
   spent: 'more than reckoned is spent or ordered',
 };
-
-/** Dollars as they cross the bridge, for people. */
-export function dollars(amount: string): string {
-  return formatUsd(usd(amount));
-}
-
-/** The same without cents, for tables where cents would only make noise. */
-export function wholeDollars(amount: string): string {
-  return formatUsd(usd(Math.round(Number(amount)))).replace(/\.00$/, '');
-}
-
-/** A percentage, or a dash where nobody knows it. */
-export function percentWords(percent: string | null): string {
-  return percent === null ? '–' : `${percent} %`;
-}

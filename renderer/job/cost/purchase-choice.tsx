@@ -2,7 +2,8 @@ import { Decimal } from 'decimal.js';
 import type { Bill, BillLine } from '../../../core/jobcost/cost-entries.ts';
 import { usd } from '../../../core/units/money.ts';
 import { FoldPanel } from '../../kit/fold-panel.tsx';
-import { type Costs, dollars } from './cost-words.ts';
+import type { Costs } from './cost-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** What the accepted quote buys, to tick off: a ticked line comes in as it was reckoned, to be corrected by the receipt. */
 export function PurchaseChoice(props: {

@@ -1,6 +1,8 @@
+import { Fact } from '../../kit/fact.tsx';
 import { Panel } from '../../kit/panel.tsx';
-import { type Costs, dollars, forecastWords, kindWords, percentWords, wholeDollars } from './cost-words.ts';
+import { type Costs, forecastWords, kindWords } from './cost-words.ts';
 import { StandingBar, StandingLegend } from './standing-bar.tsx';
+import { dollars, percentWords, wholeDollars } from '../../kit/amounts.ts';
 
 /** Where the job stands: its money as a whole, then phase by phase, in figures and as bars. */
 export function StandingPanel({ costs }: { readonly costs: Costs }) {
@@ -68,25 +70,6 @@ export function StandingPanel({ costs }: { readonly costs: Costs }) {
       <StandingLegend />
       <KindTable costs={costs} />
     </Panel>
-  );
-}
-
-function Fact(props: {
-  readonly name: string;
-  readonly value: string;
-  readonly says?: string;
-  readonly isCare?: boolean;
-}) {
-  return (
-    <div className="cost-fact">
-      <dt>{props.name}</dt>
-      <dd>
-        <b className="numeric">{props.value}</b>
-        {props.says === undefined ? null : (
-          <span className={props.isCare === true ? 'tag tag-care' : 'muted'}>{props.says}</span>
-        )}
-      </dd>
-    </div>
   );
 }
 

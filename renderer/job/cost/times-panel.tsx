@@ -5,7 +5,8 @@ import { FoldPanel } from '../../kit/fold-panel.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { TextField } from '../../kit/text-field.tsx';
 import { useSubmit } from '../parts/submit.ts';
-import { type Costs, dollars, type ShownTime } from './cost-words.ts';
+import type { Costs, ShownTime } from './cost-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** Every entry of hours, the newest first; what was corrected stays, struck through. */
 export function TimesPanel({ costs }: { readonly costs: Costs }) {

@@ -3,7 +3,8 @@ import { Panel } from '../../kit/panel.tsx';
 import { SelectField } from '../../kit/select-field.tsx';
 import { AccuracyChart } from './accuracy-chart.tsx';
 import { AccuracyOverTime } from './accuracy-over-time.tsx';
-import { type Accuracy, evenReach, signedPercent, wholeDollars } from './money-words.ts';
+import { type Accuracy, evenReach, signedPercent } from './money-words.ts';
+import { wholeDollars } from '../../kit/amounts.ts';
 
 /** How good the estimates were: each phase with its mean and spread, and one of them job by job. */
 export function AccuracyPanel({ accuracy }: { readonly accuracy: readonly Accuracy[] }) {

@@ -4,7 +4,8 @@ import { Answer } from '../../kit/answer.tsx';
 import { EmptyState } from '../../kit/empty-state.tsx';
 import { Panel } from '../../kit/panel.tsx';
 import { AccuracyPanel } from './accuracy-panel.tsx';
-import { dollars, type Learning, percentWords } from './money-words.ts';
+import type { Learning } from './money-words.ts';
+import { dollars, percentWords } from '../../kit/amounts.ts';
 
 /** Finished jobs: what each earned, and how good the estimates were. */
 export function FinishedPart() {

@@ -1,7 +1,8 @@
 import { Link } from 'wouter';
 import { DataTable, type TableColumn } from '../../kit/data-table.tsx';
 import { MoneyBar, MoneyLegend } from './money-bar.tsx';
-import { percentWords, type ShopJob, type ShopMoney, wholeDollars } from './money-words.ts';
+import type { ShopJob, ShopMoney } from './money-words.ts';
+import { percentWords, wholeDollars } from '../../kit/amounts.ts';
 
 /** Jobs with their contract, bills, cost and margin, each with its bars; the totals at the foot. */
 export function JobsMoneyTable(props: {

@@ -7,8 +7,9 @@ import { Panel } from '../../kit/panel.tsx';
 import { CountedHours } from './counted-hours.tsx';
 import { LearnedOffer } from './learned-offer.tsx';
 import { MaterialsPanel } from './materials-panel.tsx';
-import { type LearnedRate, percentWords } from './money-words.ts';
+import type { LearnedRate } from './money-words.ts';
 import { RemindersPanel } from './reminders-panel.tsx';
+import { percentWords } from '../../kit/amounts.ts';
 
 /** What finished jobs teach: hours by task and material allowances, each proposed and never changed by itself. */
 export function LearnedPart() {

@@ -2,7 +2,8 @@ import { attempt } from '../../host/attempt.ts';
 import { Button } from '../../kit/button.tsx';
 import { notify } from '../../kit/notices.tsx';
 import { Panel } from '../../kit/panel.tsx';
-import { type Learning, materialWords, percentWords, signedPercent } from './money-words.ts';
+import { type Learning, materialWords, signedPercent } from './money-words.ts';
+import { percentWords } from '../../kit/amounts.ts';
 
 type Material = Learning['materials'][number];
 

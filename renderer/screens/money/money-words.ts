@@ -1,7 +1,6 @@
 import type { CommandOutput } from '../../../core/contract/contract.ts';
 import type { Age } from '../../../core/billing/ledger.ts';
 import type { MaterialGroup } from '../../../core/jobcost/learning/finished-job.ts';
-import { formatUsd, usd } from '../../../core/units/money.ts';
 
 export type ShopMoney = CommandOutput<'money.shop'>;
 export type ShopJob = ShopMoney['jobs'][number];
@@ -25,21 +24,6 @@ export const materialWords: Readonly<Record<MaterialGroup, string>> = {
   edge: 'Drip edge',
   vents: 'Vents',
 };
-
-/** Dollars as they cross the bridge, for people. */
-export function dollars(amount: string): string {
-  return formatUsd(usd(amount));
-}
-
-/** The same without cents, for tables where cents would only make noise. */
-export function wholeDollars(amount: string): string {
-  return formatUsd(usd(Math.round(Number(amount)))).replace(/\.00$/, '');
-}
-
-/** A percentage, or a dash where nobody knows it. */
-export function percentWords(percent: string | null): string {
-  return percent === null ? '–' : `${percent} %`;
-}
 
 /** A difference with its sign: `+12 %`, `-4 %`. */
 export function signedPercent(percent: string | null): string {

@@ -5,10 +5,11 @@ import { Answer } from '../../kit/answer.tsx';
 import { Button } from '../../kit/button.tsx';
 import { EmptyState } from '../../kit/empty-state.tsx';
 import { Panel } from '../../kit/panel.tsx';
-import { Fact } from './fact.tsx';
+import { Fact } from '../../kit/fact.tsx';
 import { JobsMoneyTable } from './jobs-money-table.tsx';
-import { dollars, percentWords, type ShopMoney } from './money-words.ts';
+import type { ShopMoney } from './money-words.ts';
 import { WaitsPanels } from './waits-panels.tsx';
+import { dollars, percentWords } from '../../kit/amounts.ts';
 
 /** Where the money of every job under contract stands, and what waits to be answered, billed or paid. */
 export function NowPart() {

@@ -1,7 +1,8 @@
 import { Link } from 'wouter';
 import { ages } from '../../../core/billing/ledger.ts';
 import { Panel } from '../../kit/panel.tsx';
-import { ageWords, dollars, lateWords, leftWords, type ShopMoney } from './money-words.ts';
+import { ageWords, lateWords, leftWords, type ShopMoney } from './money-words.ts';
+import { dollars } from '../../kit/amounts.ts';
 
 /** What waits: quotes for an answer, work for a bill, bills for their money. */
 export function WaitsPanels({ money }: { readonly money: ShopMoney }) {

@@ -6,7 +6,7 @@ export function Fact(props: {
   readonly isCare?: boolean;
 }) {
   return (
-    <div className="money-fact">
+    <div className="fact">
       <dt>{props.name}</dt>
       <dd>
         <b className="numeric">{props.value}</b>
